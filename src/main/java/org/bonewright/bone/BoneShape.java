@@ -1,0 +1,140 @@
+package org.bonewright.bone;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import org.bonewright.casefile.Bone;
+import org.bonewright.casefile.Patient;
+import org.bonewright.casefile.Quantity;
+import org.bonewright.casefile.Section;
+
+/**
+ * The bone as a tube: its length, and outer and inner diameter at any level.
+ *
+ * <p>Between two measured sections a diameter is interpolated linearly, bound by bound; beyond the
+ * last one it is that section's, ± 10 % and marked as assumed. With no section at all it is the
+ * range of {@link TypicalBone}.
+ */
+public final class BoneShape {
+
+  private final Bone bone;
+  private final TypicalBone typical;
+  private final Set<BoneGrade> grades;
+
+  /**
+   * Make the shape of a bone.
+   *
+   * @param bone the bone as recorded
+   * @param sex the patient's sex, for table values
+   * @param grades the grades that the bone may have; poor bone has a thinner cortex and a wider
+   *     canal where these come from the table
+   */
+  public BoneShape(Bone bone, Optional<Patient.Sex> sex, Set<BoneGrade> grades) {
+    this.bone = bone;
+    this.typical = TypicalBone.of(bone.name(), sex.stream().toList());
+    this.grades = Set.copyOf(grades);
+  }
+
+  /** Return the length of the bone in mm. */
+  public Dimension length() {
+    return bone.lengthMm()
+        .map(stated -> Dimension.stated(stated, "bone length stated"))
+        .orElseGet(() -> fromTable(typical.length(), "length"));
+  }
+
+  /** Return the outer diameter in mm at a level in mm. */
+  public Dimension outerAt(double level) {
+    return at(level, Section::outerMm, "outer diameter")
+        .orElseGet(() -> fromTable(typical.outer(), "outer diameter"));
+  }
+
+  /** Return the outer diameter at mid-shaft, for use where the level is not known. */
+  public Dimension outerAtShaft() {
+    List<Section> known = known(Section::outerMm);
+    if (known.isEmpty()) {
+      return fromTable(typical.outer(), "outer diameter");
+    }
+    Section middle = known.get(known.size() / 2);
+    return Dimension.stated(middle.outerMm().orElseThrow(), "outer diameter as measured");
+  }
+
+  /** Return the diameter of the canal at its narrowest part, in mm. */
+  public Dimension isthmus() {
+    return bone.sections().stream()
+        .flatMap(section -> section.canalMm().stream())
+        .min(Comparator.comparingDouble(Quantity::middle))
+        .map(canal -> Dimension.stated(canal, "narrowest canal measured"))
+        .orElseGet(this::typicalIsthmus);
+  }
+
+  private Dimension typicalIsthmus() {
+    TypicalBone.Range canal = typical.canal();
+    if (grades.contains(BoneGrade.POOR)) {
+      double lost = 0.3 * typical.cortex().max();
+      return fromTable(new TypicalBone.Range(canal.min(), canal.max() + 2 * lost), "canal");
+    }
+    return fromTable(canal, "canal");
+  }
+
+  private Optional<Dimension> at(
+      double level, Function<Section, Optional<Quantity>> diameter, String what) {
+    List<Section> known = known(diameter);
+    if (known.isEmpty()) {
+      return Optional.empty();
+    }
+    Section before = known.get(0);
+    for (Section section : known) {
+      double here = section.atMm().middle();
+      if (here >= level) {
+        return Optional.of(between(before, section, level, diameter, what));
+      }
+      before = section;
+    }
+    return Optional.of(beyond(before, diameter, what));
+  }
+
+  private static Dimension between(
+      Section before,
+      Section after,
+      double level,
+      Function<Section, Optional<Quantity>> diameter,
+      String what) {
+    double from = before.atMm().middle();
+    double to = after.atMm().middle();
+    if (from >= level) {
+      return from == level
+          ? Dimension.stated(diameter.apply(before).orElseThrow(), what + " as measured")
+          : beyond(before, diameter, what);
+    }
+    double share = (level - from) / (to - from);
+    Quantity a = diameter.apply(before).orElseThrow();
+    Quantity b = diameter.apply(after).orElseThrow();
+    return new Dimension(
+        a.min() + share * (b.min() - a.min()),
+        a.max() + share * (b.max() - a.max()),
+        false,
+        what + " between measured sections");
+  }
+
+  private static Dimension beyond(
+      Section last, Function<Section, Optional<Quantity>> diameter, String what) {
+    Quantity there = diameter.apply(last).orElseThrow();
+    return Dimension.assumed(
+        there.min() * 0.9, there.max() * 1.1, what + " of the nearest measured section ± 10 %");
+  }
+
+  private List<Section> known(Function<Section, Optional<Quantity>> diameter) {
+    return bone.sections().stream()
+        .filter(section -> diameter.apply(section).isPresent())
+        .sorted(Comparator.comparingDouble(section -> section.atMm().middle()))
+        .toList();
+  }
+
+  private Dimension fromTable(TypicalBone.Range range, String what) {
+    String boneName = bone.name().name().toLowerCase(java.util.Locale.ROOT);
+    return Dimension.assumed(
+        range.min(), range.max(), "usual " + what + " of an adult " + boneName);
+  }
+}

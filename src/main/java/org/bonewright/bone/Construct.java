@@ -1,0 +1,142 @@
+package org.bonewright.bone;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.bonewright.casefile.ExternalFixator;
+import org.bonewright.casefile.FailureMode;
+import org.bonewright.casefile.Implant;
+import org.bonewright.casefile.Nail;
+import org.bonewright.casefile.Operation;
+import org.bonewright.casefile.Outcome;
+import org.bonewright.casefile.Plate;
+import org.bonewright.casefile.Removal;
+import org.bonewright.casefile.ScrewRow;
+
+/**
+ * What holds the bone at the end of an operation: what that operation put in, and what earlier ones
+ * left in place. Metal stays until an operation removes it by its id.
+ *
+ * <p>Two conventions keep metal from being counted that does not hold. An operation that puts in a
+ * plate, nail or fixator and does not say what it removed is taken to have removed the earlier
+ * ones; one that left them states an empty list. An implant that broke or pulled out holds nothing
+ * afterwards.
+ *
+ * @param implants the implants, earlier ones first
+ * @param known whether every operation up to here says what it put in; else there may be more
+ */
+public record Construct(List<Held> implants, boolean known) {
+
+  private static final Set<FailureMode> METAL_FAILED =
+      EnumSet.of(
+          FailureMode.SCREWS_PULLED_OUT_IN_SEQUENCE,
+          FailureMode.PLATE_PULLED_OFF_AS_BLOCK,
+          FailureMode.PLATE_BROKEN_AT_EMPTY_HOLE,
+          FailureMode.PLATE_BROKEN_AT_FILLED_HOLE,
+          FailureMode.NAIL_BROKEN_AT_BOLT_HOLE,
+          FailureMode.NAIL_BROKEN_MID_SHAFT,
+          FailureMode.PINS_LOOSE);
+
+  /**
+   * An implant in the bone.
+   *
+   * @param operation id of the operation that put it in
+   * @param implant the implant; a plate is without the screws that were taken out since
+   * @param retained whether an earlier operation put it in
+   */
+  public record Held(String operation, Implant implant, boolean retained) {
+    String path() {
+      return operation + "/" + implant.id();
+    }
+  }
+
+  /** Return the construct at the end of the last of these operations, in order of time. */
+  public static Construct after(List<Operation> operations) {
+    List<Held> held = new ArrayList<>();
+    boolean known = true;
+    for (int i = 0; i < operations.size(); i++) {
+      Operation operation = operations.get(i);
+      known = operation.fixation().isPresent() && (known || carriesMainImplant(operation));
+      if (operation.removed().isPresent()) {
+        operation.removed().get().forEach(removal -> takeOut(held, removal));
+      } else if (carriesMainImplant(operation)) {
+        held.removeIf(h -> isMain(h.implant()));
+      }
+      held.replaceAll(h -> new Held(h.operation(), h.implant(), true));
+      operation
+          .fixation()
+          .ifPresent(
+              put -> put.forEach(implant -> held.add(new Held(operation.id(), implant, false))));
+      if (i < operations.size() - 1 && metalFailed(operation)) {
+        held.removeIf(h -> isMain(h.implant()));
+      }
+    }
+    return new Construct(List.copyOf(held), known);
+  }
+
+  private static void takeOut(List<Held> held, Removal removal) {
+    for (int i = 0; i < held.size(); i++) {
+      Held h = held.get(i);
+      if (h.path().equals(removal.of())) {
+        if (!removal.holes().isEmpty() && h.implant() instanceof Plate plate) {
+          held.set(i, new Held(h.operation(), without(plate, removal.holes()), h.retained()));
+        } else {
+          held.remove(i);
+        }
+        return;
+      }
+    }
+  }
+
+  private static Plate without(Plate plate, List<Integer> holes) {
+    Optional<List<ScrewRow>> left =
+        plate.screws().map(rows -> rows.stream().map(row -> without(row, holes)).toList());
+    return new Plate(
+        plate.id(),
+        plate.family(),
+        plate.material(),
+        plate.surface(),
+        plate.holes(),
+        plate.lengthMm(),
+        plate.thicknessMm(),
+        plate.widthMm(),
+        plate.spacingMm(),
+        plate.place(),
+        left,
+        plate.plugged());
+  }
+
+  private static ScrewRow without(ScrewRow row, List<Integer> holes) {
+    return new ScrewRow(
+        row.at().stream().filter(hole -> !holes.contains(hole)).toList(),
+        row.type(),
+        row.diameterMm(),
+        row.cortices(),
+        row.lengthMm(),
+        row.track(),
+        row.state(),
+        row.stateDay(),
+        row.order());
+  }
+
+  private static boolean carriesMainImplant(Operation operation) {
+    return operation.fixation().stream().flatMap(List::stream).anyMatch(Construct::isMain);
+  }
+
+  private static boolean isMain(Implant implant) {
+    return implant instanceof Plate
+        || implant instanceof Nail
+        || implant instanceof ExternalFixator;
+  }
+
+  private static boolean metalFailed(Operation operation) {
+    return operation.outcome().flatMap(Outcome::mode).map(METAL_FAILED::contains).orElse(false);
+  }
+
+  /** Return the implants of one type, in order. */
+  public <T extends Implant> List<T> of(Class<T> type) {
+    return implants.stream().map(Held::implant).filter(type::isInstance).map(type::cast).toList();
+  }
+}

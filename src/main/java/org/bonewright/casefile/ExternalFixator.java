@@ -1,0 +1,25 @@
+package org.bonewright.casefile;
+
+import java.util.List;
+import java.util.Optional;
+
+/** An external fixator. */
+@Kind("external-fixator")
+public record ExternalFixator(
+    @Meaning("Name of the implant within its operation.")
+        @Written(
+            regex = "[a-z0-9][a-z0-9-]{0,39}",
+            inWords = "small letters, digits and hyphens, at most 40")
+        String id,
+    @Meaning("Kind of frame.") Optional<Frame> frame,
+    @Meaning("The pins.") Optional<List<Pin>> pins,
+    @Meaning("Number of bars.") @Between(min = 1, max = 8) Optional<Integer> bars)
+    implements Implant {
+
+  /** Kinds of frame. */
+  public enum Frame {
+    UNILATERAL,
+    RING,
+    HYBRID
+  }
+}

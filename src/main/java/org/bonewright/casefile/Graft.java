@@ -1,0 +1,23 @@
+package org.bonewright.casefile;
+
+import java.util.Optional;
+
+/** Graft and other biology. */
+public record Graft(
+    @Meaning("What.") Kind kind,
+    @Meaning("Volume in mL.") @Between(min = 0, max = 300) Optional<Quantity> volumeMl,
+    @Meaning("Where it was taken.") Optional<GraftDonor> donor) {
+
+  /** Kinds of biology. */
+  public enum Kind {
+    AUTOGRAFT_CANCELLOUS,
+    AUTOGRAFT_TRICORTICAL,
+    REAMER_GRAFT,
+    ALLOGRAFT,
+    SUBSTITUTE,
+    GROWTH_FACTOR,
+    MARROW,
+    MEMBRANE,
+    VASCULARISED_BONE
+  }
+}

@@ -1,0 +1,17 @@
+package org.bonewright.casefile;
+
+/** Where a graft was taken. */
+public enum GraftDonor {
+  ILIAC_ANTERIOR_LEFT,
+  ILIAC_ANTERIOR_RIGHT,
+  ILIAC_POSTERIOR_LEFT,
+  ILIAC_POSTERIOR_RIGHT,
+  FEMUR_CANAL_LEFT,
+  FEMUR_CANAL_RIGHT,
+  PROXIMAL_TIBIA_LEFT,
+  PROXIMAL_TIBIA_RIGHT,
+  FIBULA_LEFT,
+  FIBULA_RIGHT,
+  BANK,
+  OTHER
+}

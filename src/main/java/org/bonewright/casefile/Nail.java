@@ -1,0 +1,38 @@
+package org.bonewright.casefile;
+
+import java.util.List;
+import java.util.Optional;
+
+/** An intramedullary nail with its bolts. */
+@Kind("nail")
+public record Nail(
+    @Meaning("Name of the implant within its operation.")
+        @Written(
+            regex = "[a-z0-9][a-z0-9-]{0,39}",
+            inWords = "small letters, digits and hyphens, at most 40")
+        String id,
+    @Meaning("Diameter in mm.") @Between(min = 1.5, max = 18) Optional<Quantity> outerMm,
+    @Meaning("Bore in mm; 0 for a solid nail.") @Between(min = 0, max = 12)
+        Optional<Quantity> boreMm,
+    @Meaning("Length in mm.") @Between(min = 80, max = 550) Optional<Quantity> lengthMm,
+    @Meaning("Material.") Optional<Material> material,
+    @Meaning("From which end it was put in.") Optional<Entry> entry,
+    @Meaning("Last reamer in mm; 0 when not reamed.") @Between(min = 0, max = 20)
+        Optional<Quantity> reamedMm,
+    @Meaning("Mode of locking.") Optional<Locking> locking,
+    @Meaning("The bolts; an empty list means none.") Optional<List<Bolt>> bolts)
+    implements Implant {
+
+  /** From which end a nail goes in. */
+  public enum Entry {
+    ANTEGRADE,
+    RETROGRADE
+  }
+
+  /** Mode of locking. */
+  public enum Locking {
+    STATIC,
+    DYNAMIC,
+    UNLOCKED
+  }
+}

@@ -1,0 +1,45 @@
+package org.bonewright.casefile;
+
+import java.util.List;
+import java.util.Optional;
+
+/** One operation: done, or a stage of a plan that is still to be done. */
+public record Operation(
+    @Meaning("Name of the operation in this file.")
+        @Written(
+            regex = "[a-z0-9][a-z0-9-]{0,39}",
+            inWords = "small letters, digits and hyphens, at most 40")
+        String id,
+    @Meaning("Day after the injury; left out in a plan.") @Between(min = 0, max = 36500)
+        Optional<Quantity> day,
+    @Meaning("What it was, in a few words; shown, never used by a rule.") Optional<String> title,
+    @Meaning("The kind of stability intended.") Optional<Concept> concept,
+    @Meaning("The surgical approach.") Optional<Approach> approach,
+    @Meaning("The reduction as left at the end.") Optional<Reduction> reduction,
+    @Meaning("Compression of the line.") Optional<Compression> compression,
+    @Meaning("Everything put in; an empty list means nothing.") Optional<List<Implant>> fixation,
+    @Meaning("Bone taken out; an empty list means none.") Optional<List<Resection>> resection,
+    @Meaning("Graft and other biology; an empty list means none.") Optional<List<Graft>> biology,
+    @Meaning("Deep sampling.") Optional<Sampling> samples,
+    @Meaning("What is done about infection.") Optional<InfectionCare> infectionCare,
+    @Meaning("How the nerve at risk was handled.") Optional<NerveHandling> nerve,
+    @Meaning("Percent of the circumference stripped of soft tissue.") @Between(min = 0, max = 100)
+        Optional<Quantity> strippedPercent,
+    @Meaning("Metal taken out; an empty list means none.") Optional<List<Removal>> removed,
+    @Meaning("Aftercare as ordered.") Optional<Aftercare> aftercare,
+    @Meaning("What became of it; left out in a plan.") Optional<Outcome> outcome) {
+
+  /** The surgical approach. */
+  public enum Approach {
+    ANTERIOR,
+    ANTEROLATERAL,
+    LATERAL,
+    POSTEROLATERAL,
+    POSTERIOR,
+    POSTEROMEDIAL,
+    MEDIAL,
+    ANTEROMEDIAL,
+    /** Through small incisions away from the line. */
+    CLOSED
+  }
+}

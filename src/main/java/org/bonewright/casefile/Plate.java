@@ -1,0 +1,40 @@
+package org.bonewright.casefile;
+
+import java.util.List;
+import java.util.Optional;
+
+/** A plate with its screws. Holes are numbered from the near end of the bone, beginning with 1. */
+@Kind("plate")
+public record Plate(
+    @Meaning("Name of the implant within its operation.")
+        @Written(
+            regex = "[a-z0-9][a-z0-9-]{0,39}",
+            inWords = "small letters, digits and hyphens, at most 40")
+        String id,
+    @Meaning("Generic size, which gives spacing, width and thickness.") Optional<Family> family,
+    @Meaning("Material.") Optional<Material> material,
+    @Meaning("The surface it lies on.") Optional<Direction> surface,
+    @Meaning("Number of holes.") @Between(min = 1, max = 30) Optional<Integer> holes,
+    @Meaning("Length in mm.") @Between(min = 15, max = 500) Optional<Quantity> lengthMm,
+    @Meaning("Thickness in mm.") @Between(min = 0.5, max = 12) Optional<Quantity> thicknessMm,
+    @Meaning("Width in mm.") @Between(min = 3, max = 40) Optional<Quantity> widthMm,
+    @Meaning("Distance between neighbouring holes in mm.") @Between(min = 4, max = 40)
+        Optional<Quantity> spacingMm,
+    @Meaning("Where it lies along the bone.") Optional<Placement> place,
+    @Meaning("The screws, by hole; holes not named are open.") Optional<List<ScrewRow>> screws,
+    @Meaning("Holes closed with a plug.") @Between(min = 1, max = 30) List<Integer> plugged)
+    implements Implant {
+
+  /** Generic plate sizes. */
+  public enum Family {
+    LARGE_FRAGMENT_BROAD,
+    LARGE_FRAGMENT_BROAD_LOCKING,
+    LARGE_FRAGMENT_NARROW,
+    LARGE_FRAGMENT_NARROW_LOCKING,
+    SMALL_FRAGMENT,
+    SMALL_FRAGMENT_LOCKING,
+    RECONSTRUCTION,
+    ONE_THIRD_TUBULAR,
+    SHAFT_STRENGTH_2_7
+  }
+}

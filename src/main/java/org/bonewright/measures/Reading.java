@@ -1,0 +1,163 @@
+package org.bonewright.measures;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.bonewright.bone.Dimension;
+
+/** What a measure reads for one subject. */
+public sealed interface Reading {
+
+  /** Return what the case file would have to say for the reading to become exact. */
+  List<MissingFact> missing();
+
+  /**
+   * Return how the reading came about, in words and numbers; empty when there is nothing to say.
+   */
+  String working();
+
+  /** Return the reading in a few words, without its working; a number without its unit. */
+  String shown();
+
+  /**
+   * A number, exact or somewhere between two bounds.
+   *
+   * @param min smallest value it may have
+   * @param max largest value it may have
+   * @param kind what kind of knowledge it is
+   * @param working how it came about
+   * @param missing what would make it exact
+   */
+  record Amount(double min, double max, Kind kind, String working, List<MissingFact> missing)
+      implements Reading {
+
+    public Amount {
+      if (!(min <= max)) {
+        throw new IllegalArgumentException("not a range: " + min + " to " + max);
+      }
+      missing = List.copyOf(missing);
+    }
+
+    @Override
+    public String shown() {
+      return new Dimension(min, max, false, "").numbers();
+    }
+  }
+
+  /**
+   * A word out of a short list, known or one of several.
+   *
+   * @param possible the words it may be; one when known
+   * @param kind what kind of knowledge it is
+   * @param working how it came about
+   * @param missing what would settle it
+   */
+  record Word(SortedSet<String> possible, Kind kind, String working, List<MissingFact> missing)
+      implements Reading {
+
+    public Word {
+      if (possible.isEmpty()) {
+        throw new IllegalArgumentException("no word left");
+      }
+      possible = new TreeSet<>(possible);
+      missing = List.copyOf(missing);
+    }
+
+    @Override
+    public String shown() {
+      return String.join(" or ", possible);
+    }
+  }
+
+  /**
+   * Not known at all.
+   *
+   * @param missing what the case file would have to say
+   */
+  record Unknown(List<MissingFact> missing) implements Reading {
+
+    public Unknown {
+      missing = List.copyOf(missing);
+    }
+
+    @Override
+    public String working() {
+      return missing.stream().map(MissingFact::question).collect(Collectors.joining(" "));
+    }
+
+    @Override
+    public String shown() {
+      return "not known";
+    }
+  }
+
+  /**
+   * There is no such thing for this subject: a nail has no plate span.
+   *
+   * @param why the reason, as a short clause
+   */
+  record None(String why) implements Reading {
+
+    @Override
+    public List<MissingFact> missing() {
+      return List.of();
+    }
+
+    @Override
+    public String working() {
+      return why;
+    }
+
+    @Override
+    public String shown() {
+      return "none";
+    }
+  }
+
+  /** Return a number that the case file states. */
+  static Reading number(double value, String working) {
+    return new Amount(value, value, Kind.FACT, working, List.of());
+  }
+
+  /** Return a number from a dimension; what would make it exact is named where it is a range. */
+  static Reading number(Dimension dimension, String working, MissingFact... missing) {
+    boolean exact = dimension.min() == dimension.max();
+    return new Amount(
+        dimension.min(),
+        dimension.max(),
+        dimension.assumed() ? Kind.ASSUMED : Kind.FACT,
+        working,
+        exact ? List.of() : List.of(missing));
+  }
+
+  /** Return a known word. */
+  static Reading word(String word, String working) {
+    return new Word(new TreeSet<>(Set.of(word)), Kind.FACT, working, List.of());
+  }
+
+  /** Return one of several words, with what would settle it. */
+  static Reading words(Set<String> possible, Kind kind, String working, MissingFact... missing) {
+    return new Word(
+        new TreeSet<>(possible),
+        kind,
+        working,
+        possible.size() == 1 ? List.of() : List.of(missing));
+  }
+
+  /** Return an unknown reading for want of these facts. */
+  static Reading unknown(MissingFact... missing) {
+    return new Unknown(List.of(missing));
+  }
+
+  /** Return the union of what several readings miss, in order, each once. */
+  static List<MissingFact> missingOf(Reading... readings) {
+    return new ArrayList<>(
+        Stream.of(readings)
+            .flatMap(reading -> reading.missing().stream())
+            .collect(Collectors.toCollection(java.util.LinkedHashSet::new)));
+  }
+}

@@ -1,0 +1,173 @@
+package org.bonewright.measures;
+
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.bonewright.bone.BoneShape;
+import org.bonewright.bone.Construct;
+import org.bonewright.bone.FractureZone;
+import org.bonewright.bone.PlacedPlate;
+import org.bonewright.casefile.BoneName;
+import org.bonewright.casefile.Finding;
+import org.bonewright.casefile.Operation;
+import org.bonewright.casefile.Outcome;
+import org.bonewright.casefile.Plate;
+import org.bonewright.casefile.Reduction;
+
+/**
+ * A subject with what is derived from it once: bone, zone, construct, and the measures already
+ * taken. Measures read one another through it. Not safe for use by several threads.
+ */
+public final class Scene {
+
+  private final Subject subject;
+  private final MeasureCatalogue catalogue;
+  private final Map<String, Reading> taken = new HashMap<>();
+  private final Set<String> underWay = new LinkedHashSet<>();
+  private final Construct construct;
+  private final BoneShape bone;
+
+  /** Set the scene for one subject. */
+  public Scene(Subject subject, MeasureCatalogue catalogue) {
+    this.subject = subject;
+    this.catalogue = catalogue;
+    this.construct = Construct.after(subject.upToHere());
+    this.bone =
+        new BoneShape(
+            subject.caseFile().bone(),
+            subject.caseFile().patient().sex(),
+            BoneGrades.possible(subject));
+  }
+
+  /** Return the subject. */
+  public Subject subject() {
+    return subject;
+  }
+
+  /** Return the operation, or the plan's last stage. */
+  Operation operation() {
+    return subject.operation();
+  }
+
+  /** Return which bone it is. */
+  BoneName boneName() {
+    return subject.caseFile().bone().name();
+  }
+
+  /** Return the bone as a tube. */
+  BoneShape bone() {
+    return bone;
+  }
+
+  /** Return what holds the bone at the end of the subject. */
+  Construct construct() {
+    return construct;
+  }
+
+  /** Return the reduction as left at the end, where it was described. */
+  Optional<Reduction> reduction() {
+    return operation().reduction();
+  }
+
+  /** Return the zone before the operation, as last described. */
+  FractureZone zoneAsFound() {
+    return subject
+        .latest(Finding::zone)
+        .or(() -> subject.caseFile().injury().zone())
+        .map(FractureZone::of)
+        .orElse(FractureZone.UNKNOWN);
+  }
+
+  /** Return the zone once the operation has resected what it resects. */
+  FractureZone zone() {
+    return zoneAsFound().after(operation().resection().orElse(List.of()));
+  }
+
+  /** Return the plates of the construct, laid over the zone; the longest first. */
+  List<PlacedPlate> plates() {
+    FractureZone zone = zone();
+    return construct.of(Plate.class).stream()
+        .map(plate -> new PlacedPlate(plate, zone))
+        .sorted(
+            java.util.Comparator.comparingDouble(
+                    (PlacedPlate p) -> p.length().map(l -> l.middle()).orElse(0.0))
+                .reversed())
+        .toList();
+  }
+
+  /**
+   * Return the operation whose failure led to this one, with its own scene: the last one before it
+   * that was meant to unite the bone. A stage that did what it was for is passed over.
+   */
+  Optional<Scene> failedBefore() {
+    List<Operation> before = subject.before();
+    for (int i = before.size() - 1; i >= 0; i--) {
+      Operation earlier = before.get(i);
+      boolean onlyStage =
+          earlier.outcome().map(o -> o.result() == Outcome.Result.STAGE_DONE).orElse(false)
+              || i >= subject.caseFile().operations().size();
+      if (!onlyStage) {
+        Subject then =
+            new Subject(
+                earlier.id(),
+                Subject.Scope.OPERATION,
+                subject.caseFile(),
+                List.of(earlier),
+                before.subList(0, i));
+        return Optional.of(new Scene(then, catalogue));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Return the plate that is judged for length and layout: the longest one. */
+  Optional<PlacedPlate> mainPlate() {
+    return plates().stream().findFirst();
+  }
+
+  /** Return a fact that the operation's own part of the file does not state. */
+  MissingFact missing(String field, String question) {
+    return new MissingFact(subject.path(operation()) + "/" + field, question);
+  }
+
+  /** Return a fact about the whole case that the file does not state. */
+  MissingFact missingInCase(String field, String question) {
+    return new MissingFact(field, question);
+  }
+
+  /**
+   * Take a measure, or return what it read before.
+   *
+   * @throws IllegalArgumentException if there is no such measure
+   * @throws IllegalStateException if measures depend on each other in a circle
+   */
+  public Reading read(String measure) {
+    Reading known = taken.get(measure);
+    if (known != null) {
+      return known;
+    }
+    if (!underWay.add(measure)) {
+      throw new IllegalStateException("measures in a circle: " + underWay);
+    }
+    Reading reading = catalogue.measure(measure).take(this);
+    underWay.remove(measure);
+    taken.put(measure, reading);
+    return reading;
+  }
+
+  /** Return whether a word measure certainly reads this word. */
+  boolean certainly(String measure, String word) {
+    return read(measure) instanceof Reading.Word known && known.possible().equals(Set.of(word));
+  }
+
+  /** Return whether a word measure may read this word, as far as is known. */
+  boolean possibly(String measure, String expected) {
+    Reading reading = read(measure);
+    return reading instanceof Reading.Word word
+        ? word.possible().contains(expected)
+        : reading instanceof Reading.Unknown;
+  }
+}

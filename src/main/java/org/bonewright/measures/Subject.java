@@ -1,0 +1,112 @@
+package org.bonewright.measures;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.bonewright.casefile.CaseFile;
+import org.bonewright.casefile.Finding;
+import org.bonewright.casefile.Operation;
+import org.bonewright.casefile.Plan;
+import org.bonewright.casefile.Quantity;
+
+/**
+ * What is judged: a past operation, one stage of a plan, or a plan as a whole; always with what was
+ * known when it began.
+ *
+ * @param id id used in the review: {@code op-2}, {@code plan-a}, {@code plan-a/stage-1}
+ * @param scope what kind of subject it is
+ * @param caseFile the case
+ * @param steps the operation itself, or every stage of the plan, in order
+ * @param before every operation before it, in order
+ */
+public record Subject(
+    String id, Scope scope, CaseFile caseFile, List<Operation> steps, List<Operation> before) {
+
+  /** Kinds of subject. */
+  public enum Scope {
+    /** An operation that was done. */
+    OPERATION,
+    /** One stage of a plan. */
+    STAGE,
+    /** A plan with all its stages. */
+    PLAN
+  }
+
+  public Subject {
+    steps = List.copyOf(steps);
+    before = List.copyOf(before);
+  }
+
+  /** Return every subject of a case: the operations, then for each plan its stages and itself. */
+  public static List<Subject> of(CaseFile caseFile) {
+    List<Subject> subjects = new ArrayList<>();
+    List<Operation> done = caseFile.operations();
+    for (int i = 0; i < done.size(); i++) {
+      subjects.add(
+          new Subject(
+              done.get(i).id(),
+              Scope.OPERATION,
+              caseFile,
+              List.of(done.get(i)),
+              done.subList(0, i)));
+    }
+    for (Plan plan : caseFile.plans()) {
+      List<Operation> before = new ArrayList<>(done);
+      for (Operation stage : plan.stages()) {
+        subjects.add(
+            new Subject(
+                plan.id() + "/" + stage.id(), Scope.STAGE, caseFile, List.of(stage), before));
+        before.add(stage);
+      }
+      subjects.add(new Subject(plan.id(), Scope.PLAN, caseFile, plan.stages(), done));
+    }
+    return List.copyOf(subjects);
+  }
+
+  /** Return whether it is still to be done. */
+  public boolean planned() {
+    return scope != Scope.OPERATION;
+  }
+
+  /** Return the last step: the operation itself, or a plan's last stage. */
+  public Operation operation() {
+    return steps.get(steps.size() - 1);
+  }
+
+  /** Return the path of a step in words that name its place in the file. */
+  public String path(Operation step) {
+    if (scope == Scope.PLAN) {
+      return id + "/" + step.id();
+    }
+    return id;
+  }
+
+  /** Return the operations up to and including this subject, in order. */
+  public List<Operation> upToHere() {
+    List<Operation> all = new ArrayList<>(before);
+    all.addAll(steps);
+    return all;
+  }
+
+  /** Return whether an earlier operation put in a fixation, as far as the file tells. */
+  public boolean isRevision() {
+    return before.stream()
+        .anyMatch(operation -> operation.fixation().map(f -> !f.isEmpty()).orElse(true));
+  }
+
+  /** Return the findings that were known when it began, the latest first. */
+  public List<Finding> findings() {
+    Optional<Quantity> day = planned() ? Optional.empty() : operation().day();
+    return caseFile.findings().stream()
+        .filter(finding -> day.isEmpty() || finding.day().middle() <= day.get().middle())
+        .sorted(Comparator.comparingDouble((Finding f) -> f.day().middle()).reversed())
+        .toList();
+  }
+
+  /** Return the latest answer to one question among the findings known when it began. */
+  public <T> Optional<T> latest(Function<Finding, Optional<T>> question) {
+    return findings().stream().flatMap(finding -> question.apply(finding).stream()).findFirst();
+  }
+}

@@ -1,0 +1,92 @@
+package org.bonewright.measures;
+
+import java.util.List;
+import java.util.Optional;
+import org.bonewright.bone.Dimension;
+import org.bonewright.bone.FractureZone;
+import org.bonewright.bone.PlacedPlate;
+import org.bonewright.casefile.Finding;
+import org.bonewright.casefile.Injury;
+import org.bonewright.casefile.Quantity;
+
+/** The length along the axis that a plate has to span. */
+final class ZoneLength implements Measure {
+
+  @Override
+  public Definition definition() {
+    return new Definition(
+        "zone-length",
+        "Zone length",
+        Definition.millimetres(),
+        "length of the broken or ununited zone along the axis after what the operation resects; for"
+            + " a simple pattern at least the outer diameter of the shaft. Not stated: for a"
+            + " transverse line the outer diameter, for an oblique one outer diameter times the"
+            + " tangent of its angle, else what fits between the plate holes either side of it",
+        List.of(
+            "findings/zone",
+            "injury/zone",
+            "operations/resection",
+            "injury/obliquityDeg",
+            "bone/sections",
+            "operations/fixation/place"),
+        "the floor by the shaft diameter is our convention, so that ratios do not blow up");
+  }
+
+  @Override
+  public Reading take(Scene scene) {
+    FractureZone zone = scene.zone();
+    Dimension outer = outer(scene, zone);
+    MissingFact missing =
+        scene.missingInCase(
+            "injury/zone", "From which level to which is the bone broken or not united, in mm?");
+    Optional<Dimension> length = zone.length().or(() -> fromAngle(scene, outer));
+    if (length.isEmpty()) {
+      length = scene.mainPlate().flatMap(PlacedPlate::roomForZone);
+    }
+    if (length.isEmpty()) {
+      return Reading.unknown(missing);
+    }
+    Dimension found = length.get();
+    if (!scene.certainly("pattern-class", "simple")) {
+      return Reading.number(found, found.basis(), missing);
+    }
+    Dimension floored = found.atLeast(outer);
+    String working =
+        floored.equals(found)
+            ? found.basis()
+            : found.numbers()
+                + " mm along the axis, counted as at least the outer diameter of "
+                + outer.numbers()
+                + " mm";
+    MissingFact bone =
+        scene.missingInCase(
+            "bone/sections", "What is the outer diameter of the bone at the zone, in mm?");
+    return Reading.number(floored, working, found.assumed() ? missing : bone);
+  }
+
+  private static Dimension outer(Scene scene, FractureZone zone) {
+    return zone.centre()
+        .map(centre -> scene.bone().outerAt(centre.middle()))
+        .orElseGet(() -> scene.bone().outerAtShaft());
+  }
+
+  private static Optional<Dimension> fromAngle(Scene scene, Dimension outer) {
+    Optional<Injury.Pattern> pattern =
+        scene
+            .subject()
+            .latest(Finding::pattern)
+            .or(() -> scene.subject().caseFile().injury().pattern());
+    if (pattern.equals(Optional.of(Injury.Pattern.TRANSVERSE))) {
+      return Optional.of(outer.because("transverse line: the outer diameter counts"));
+    }
+    Optional<Quantity> angle = scene.subject().caseFile().injury().obliquityDeg();
+    if (!pattern.equals(Optional.of(Injury.Pattern.OBLIQUE)) || angle.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Dimension.assumed(
+            outer.min() * Math.tan(Math.toRadians(Math.min(80, angle.get().min()))),
+            outer.max() * Math.tan(Math.toRadians(Math.min(80, angle.get().max()))),
+            "oblique line across the shaft"));
+  }
+}

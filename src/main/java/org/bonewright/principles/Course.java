@@ -1,0 +1,11 @@
+package org.bonewright.principles;
+
+/**
+ * What the rules of precedence know of a subject.
+ *
+ * @param subject id of the subject
+ * @param planned whether it is still to be done
+ * @param infected whether infection was certainly confirmed when it began
+ * @param united whether the bone united after it
+ */
+public record Course(String subject, boolean planned, boolean infected, boolean united) {}

@@ -1,0 +1,124 @@
+package org.bonewright.principles;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.bonewright.casefile.CaseFile;
+import org.bonewright.measures.Reading;
+import org.bonewright.measures.Scene;
+import org.bonewright.measures.Subject;
+
+/**
+ * Judges a whole case: every principle on every subject that it concerns, level by level, then
+ * precedence. The same case gives the same judgements in the same order.
+ */
+public final class Judge {
+
+  private final RuleSet rules;
+
+  /** Make a judge with these rules. */
+  public Judge(RuleSet rules) {
+    this.rules = rules;
+  }
+
+  /** Judge a case. */
+  public JudgedCase judge(CaseFile caseFile) {
+    List<Subject> subjects = Subject.of(caseFile);
+    Map<String, Scene> scenes = new LinkedHashMap<>();
+    subjects.forEach(s -> scenes.put(s.id(), new Scene(s, rules.measures())));
+    Map<String, List<Judgement>> bySubject = new LinkedHashMap<>();
+    subjects.forEach(s -> bySubject.put(s.id(), new ArrayList<>()));
+    for (int level = 1; level <= 2; level++) {
+      Map<String, List<Judgement>> sofar = copy(bySubject);
+      List<Pending> pending = new ArrayList<>();
+      for (Subject subject : subjects) {
+        for (Card card : rules.cards()) {
+          if (card.level() == level && concerns(card, subject)) {
+            pending.add(pending(card, subject, scenes, new VerdictCounts(sofar)));
+          }
+        }
+      }
+      settle(pending).forEach(j -> add(bySubject, j));
+    }
+    return new Precedence(rules.rules())
+        .apply(new JudgedCase(caseFile, subjects, scenes, bySubject));
+  }
+
+  private static Map<String, List<Judgement>> copy(Map<String, List<Judgement>> bySubject) {
+    Map<String, List<Judgement>> copy = new LinkedHashMap<>();
+    bySubject.forEach((subject, judgements) -> copy.put(subject, List.copyOf(judgements)));
+    return copy;
+  }
+
+  private static void add(Map<String, List<Judgement>> bySubject, Judgement judgement) {
+    bySubject.computeIfAbsent(judgement.subject(), s -> new ArrayList<>()).add(judgement);
+  }
+
+  /** Return whether a principle is judged on this kind of subject. */
+  static boolean concerns(Card card, Subject subject) {
+    return switch (card.subject()) {
+      case OPERATION -> subject.scope() != Subject.Scope.PLAN;
+      case PLAN ->
+          subject.scope() == Subject.Scope.PLAN
+              || (subject.scope() == Subject.Scope.OPERATION && !subject.before().isEmpty());
+    };
+  }
+
+  private record Pending(
+      Card card,
+      Subject subject,
+      Map<String, Reading> readings,
+      List<World> worlds,
+      Map<String, List<World>> neighbours) {}
+
+  private Pending pending(
+      Card card, Subject subject, Map<String, Scene> scenes, VerdictCounts counts) {
+    Map<String, Reading> readings = new TreeMap<>();
+    card.needs()
+        .forEach((need, measure) -> readings.put(need, read(measure, subject, scenes, counts)));
+    Worlds former = rules.worlds(card);
+    List<World> worlds = former.of(readings);
+    return new Pending(card, subject, readings, worlds, Turns.neighbours(former, worlds, readings));
+  }
+
+  private static Reading read(
+      String measure, Subject subject, Map<String, Scene> scenes, VerdictCounts counts) {
+    if (VerdictCounts.definition(measure).isPresent()) {
+      return counts.read(measure, subject);
+    }
+    Scene scene = scenes.get(subject.id());
+    if (scene == null) {
+      throw new IllegalStateException("no scene for " + subject.id());
+    }
+    return scene.read(measure);
+  }
+
+  private List<Judgement> settle(List<Pending> pending) {
+    List<World> all = new ArrayList<>();
+    for (Pending p : pending) {
+      all.addAll(p.worlds());
+      p.neighbours().values().forEach(all::addAll);
+    }
+    Verdicts verdicts = rules.rules().judge(all);
+    return pending.stream().map(p -> judgement(p, verdicts)).toList();
+  }
+
+  private Judgement judgement(Pending p, Verdicts verdicts) {
+    Verdict verdict =
+        new CardVerdict(rules.worlds(p.card()).needs(), p.worlds(), verdicts, p.readings())
+            .verdict();
+    return new Judgement(
+        p.card(),
+        rules.family(p.card()),
+        p.subject().id(),
+        verdict,
+        Precedence.baseSeverity(verdict),
+        List.of(),
+        List.of(),
+        p.readings(),
+        LimitsHere.of(p.card(), p.worlds()),
+        Turns.of(verdict.kind(), p.worlds(), p.neighbours(), verdicts));
+  }
+}

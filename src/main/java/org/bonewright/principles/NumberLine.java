@@ -1,0 +1,80 @@
+package org.bonewright.principles;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.TreeSet;
+import org.bonewright.measures.Definition.Domain.Numbers;
+
+/**
+ * The numbers that a need can have, cut at every limit that the card ties to it: a cell at each cut
+ * and one in every open interval that holds a possible value.
+ */
+final class NumberLine {
+
+  private final Numbers domain;
+  private final List<Double> cuts;
+
+  NumberLine(Numbers domain, Collection<Double> limits) {
+    this.domain = domain;
+    TreeSet<Double> sorted = new TreeSet<>();
+    limits.stream()
+        .filter(limit -> !limit.isNaN() && limit >= domain.min() && limit <= domain.max())
+        .forEach(sorted::add);
+    this.cuts = List.copyOf(sorted);
+  }
+
+  /** Return every cell. */
+  List<Cell> all() {
+    return touched(domain.min(), domain.max());
+  }
+
+  /** Return the cells that hold a possible value between the bounds, in order. */
+  List<Cell> touched(double min, double max) {
+    List<Cell> cells = new ArrayList<>();
+    double low = Math.nextDown(domain.min());
+    for (double cut : cuts) {
+      addBetween(cells, low, cut, min, max);
+      if (min <= cut && cut <= max && possible(cut)) {
+        cells.add(new Cell.Span(cut, cut, cut));
+      }
+      low = cut;
+    }
+    addBetween(cells, low, Math.nextUp(domain.max()), min, max);
+    return cells;
+  }
+
+  private void addBetween(List<Cell> cells, double low, double high, double min, double max) {
+    double from = Math.max(Math.nextUp(low), min);
+    double to = Math.min(Math.nextDown(high), max);
+    if (from > to || !holdsPossible(from, to)) {
+      return;
+    }
+    double shownLow = cuts.contains(low) ? low : domain.min();
+    double shownHigh = cuts.contains(high) ? high : domain.max();
+    cells.add(new Cell.Span(shownLow, shownHigh, representative(low, high)));
+  }
+
+  private boolean possible(double value) {
+    return domain.step() == 0 || Math.rint(value / domain.step()) * domain.step() == value;
+  }
+
+  private boolean holdsPossible(double from, double to) {
+    if (domain.step() == 0 || Double.isInfinite(to)) {
+      return true;
+    }
+    return Math.ceil(from / domain.step()) * domain.step() <= to;
+  }
+
+  private double representative(double low, double high) {
+    boolean noFloor = Double.isInfinite(low) || low <= -Double.MAX_VALUE;
+    boolean noTop = Double.isInfinite(high) || high >= Double.MAX_VALUE;
+    double middle =
+        noFloor && noTop ? 0 : noFloor ? high - 1 : noTop ? low + 1 : low + (high - low) / 2;
+    if (domain.step() == 0) {
+      return middle;
+    }
+    double below = Math.floor(middle / domain.step()) * domain.step();
+    return below > low ? below : below + domain.step();
+  }
+}

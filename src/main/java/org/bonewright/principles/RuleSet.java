@@ -1,0 +1,136 @@
+package org.bonewright.principles;
+
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.bonewright.measures.Definition;
+import org.bonewright.measures.MeasureCatalogue;
+
+/**
+ * All principles: cards, compiled rules, families, version. Make it once and keep it; it is
+ * immutable and may be shared by threads.
+ */
+public final class RuleSet {
+
+  private static final String FAMILIES = "families.yaml";
+  private static final String VERSION = "version.txt";
+
+  private final RuleBase rules;
+  private final MeasureCatalogue measures;
+  private final Map<String, Card> cards = new LinkedHashMap<>();
+  private final Map<String, Family> families = new LinkedHashMap<>();
+  private final String version;
+  private final String hash;
+
+  private RuleSet(RuleFiles files, RuleBase rules, MeasureCatalogue measures) {
+    this.rules = rules;
+    this.measures = measures;
+    this.version = files.read(VERSION).strip();
+    this.hash = files.hash();
+    Map<String, Family> known = CardReader.families(files.read(FAMILIES));
+    files.paths(".yaml").stream()
+        .filter(path -> !path.equals(FAMILIES))
+        .map(path -> new Found(family(known, path), card(files, path)))
+        .sorted(
+            Comparator.comparing((Found f) -> f.family().order()).thenComparing(f -> f.card().id()))
+        .forEach(
+            found -> {
+              if (cards.put(found.card().id(), found.card()) != null) {
+                throw new IllegalStateException("two principles " + found.card().id());
+              }
+              families.put(found.card().id(), found.family());
+            });
+  }
+
+  private record Found(Family family, Card card) {}
+
+  /** Return the rule set that Bonewright was built with. */
+  public static RuleSet built() {
+    return new RuleSet(RuleFiles.built(), RuleBase.built(), MeasureCatalogue.all());
+  }
+
+  /** Return the same rule set with the rules in another order or compiled elsewhere; for tests. */
+  RuleSet with(RuleBase other) {
+    return new RuleSet(RuleFiles.built(), other, measures);
+  }
+
+  private static Card card(RuleFiles files, String path) {
+    String name = path.substring(path.lastIndexOf('/') + 1);
+    return CardReader.read(name.substring(0, name.length() - ".yaml".length()), files.read(path));
+  }
+
+  private static Family family(Map<String, Family> known, String path) {
+    Family family = known.get(path.substring(0, Math.max(0, path.indexOf('/'))));
+    if (family == null) {
+      throw new IllegalStateException(path + ": folder is no family of " + FAMILIES);
+    }
+    return family;
+  }
+
+  /** Return the cards in the order of families, then of ids. */
+  public Collection<Card> cards() {
+    return List.copyOf(cards.values());
+  }
+
+  /** Return the card of this id, if there is one. */
+  public Optional<Card> card(String id) {
+    return Optional.ofNullable(cards.get(id));
+  }
+
+  /**
+   * Return the family of a card.
+   *
+   * @throws IllegalArgumentException if the card is not of this rule set
+   */
+  public Family family(Card card) {
+    Family family = families.get(card.id());
+    if (family == null) {
+      throw new IllegalArgumentException("no principle " + card.id());
+    }
+    return family;
+  }
+
+  /** Return the definition of a measure or of a count of verdicts. */
+  public Definition definition(String measure) {
+    return measures
+        .definition(measure)
+        .or(() -> VerdictCounts.definition(measure))
+        .orElseThrow(() -> new IllegalStateException("no measure " + measure));
+  }
+
+  /** Return the definitions of everything that a principle may need, in order of id. */
+  public List<Definition> definitions() {
+    return java.util.stream.Stream.concat(
+            measures.definitions().stream(), VerdictCounts.definitions().values().stream())
+        .sorted(Comparator.comparing(Definition::id))
+        .toList();
+  }
+
+  /** Return the version of the rule set. */
+  public String version() {
+    return version;
+  }
+
+  /** Return the hash over cards and rules. */
+  public String hash() {
+    return hash;
+  }
+
+  /** Return the worlds of a card. */
+  Worlds worlds(Card card) {
+    return new Worlds(card, this::definition);
+  }
+
+  /** Return the measures. */
+  MeasureCatalogue measures() {
+    return measures;
+  }
+
+  /** Return the compiled rules. */
+  RuleBase rules() {
+    return rules;
+  }
+}

@@ -1,0 +1,21 @@
+package org.bonewright.principles;
+
+/**
+ * One step by which a severity was changed.
+ *
+ * @param step why
+ * @param from severity before
+ * @param to severity after
+ */
+public record SeverityStep(Decisions.Step step, Severity from, Severity to) {
+
+  /** Return the reason in a few words. */
+  public String why() {
+    return switch (step) {
+      case BONE -> "this bone";
+      case OUTCOME -> "the fracture united";
+      case DISPUTE -> "the literature disagrees";
+      case REPEAT -> "unmet at the operation before as well";
+    };
+  }
+}

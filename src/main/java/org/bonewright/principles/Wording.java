@@ -1,0 +1,72 @@
+package org.bonewright.principles;
+
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.bonewright.bone.Dimension;
+import org.bonewright.measures.Definition;
+import org.bonewright.measures.Definition.Domain.Numbers;
+import org.bonewright.measures.Reading;
+
+/** Puts a verdict into the words of its card. */
+public final class Wording {
+
+  private static final Pattern SLOT = Pattern.compile("\\{([a-zA-Z]+)}");
+
+  private final Function<String, Definition> definitions;
+
+  /** Make the wording for a rule set. */
+  public Wording(RuleSet rules) {
+    this.definitions = rules::definition;
+  }
+
+  /** Return one or two sentences: what was found, with its numbers and limits. */
+  public String of(Judgement judgement) {
+    Card.Say say = judgement.card().say();
+    if (judgement.verdict() instanceof Verdict.Unmet unmet) {
+      return filled(say.unmet().getOrDefault(unmet.limit(), ""), judgement, unmet.limit());
+    }
+    return switch (judgement.verdict().kind()) {
+      case MET -> filled(say.met(), judgement, "");
+      case NOT_APPLICABLE -> filled(say.notApplicable(), judgement, "");
+      case UNKNOWN, UNMET -> "Cannot be judged: " + asked(judgement);
+    };
+  }
+
+  private static String asked(Judgement judgement) {
+    return judgement.verdict() instanceof Verdict.Unknown unknown && !unknown.asks().isEmpty()
+        ? unknown.asks().get(0).question()
+        : "what is recorded leaves it open.";
+  }
+
+  private String filled(String text, Judgement judgement, String decided) {
+    Matcher slots = SLOT.matcher(text);
+    return slots.replaceAll(
+        slot -> Matcher.quoteReplacement(value(slot.group(1), judgement, decided)));
+  }
+
+  private String value(String slot, Judgement judgement, String decided) {
+    String limit = slot.equals("limit") ? decided : slot;
+    return Optional.ofNullable(judgement.limits().get(limit))
+        .map(Dimension::numbers)
+        .or(() -> read(slot, judgement))
+        .orElse("(" + slot + ")");
+  }
+
+  private Optional<String> read(String need, Judgement judgement) {
+    return Optional.ofNullable(judgement.card().needs().get(need))
+        .flatMap(
+            measure ->
+                Optional.ofNullable(judgement.readings().get(need))
+                    .map(reading -> withUnit(reading, definitions.apply(measure))));
+  }
+
+  private static String withUnit(Reading reading, Definition definition) {
+    return reading instanceof Reading.Amount
+            && definition.domain() instanceof Numbers numbers
+            && !numbers.shownUnit().isEmpty()
+        ? reading.shown() + " " + numbers.shownUnit()
+        : reading.shown();
+  }
+}

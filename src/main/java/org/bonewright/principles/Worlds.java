@@ -1,0 +1,174 @@
+package org.bonewright.principles;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import org.bonewright.measures.Definition;
+import org.bonewright.measures.Definition.Domain;
+import org.bonewright.measures.Reading;
+
+/**
+ * Forms the worlds of a card: every combination of the cells that its needs may fall in. Words come
+ * first, since limits may differ by them; each number is then cut at the limits that hold for these
+ * words.
+ */
+final class Worlds {
+
+  /** The most worlds that a card may have; checked when the rules are built. */
+  static final int MOST = 4096;
+
+  private final Card card;
+  private final List<String> words = new ArrayList<>();
+  private final List<String> numbers = new ArrayList<>();
+  private final Map<String, Domain> domains = new LinkedHashMap<>();
+
+  /**
+   * Prepare the worlds of a card.
+   *
+   * @param card the card
+   * @param definitions gives the definition of each measure that it needs
+   */
+  Worlds(Card card, Function<String, Definition> definitions) {
+    this.card = card;
+    for (Map.Entry<String, String> need : new TreeMap<>(card.needs()).entrySet()) {
+      Domain domain = definitions.apply(need.getValue()).domain();
+      domains.put(need.getKey(), domain);
+      (domain instanceof Domain.Words ? words : numbers).add(need.getKey());
+    }
+  }
+
+  /** Return the needs, words first, in the order by which worlds are formed. */
+  List<String> needs() {
+    List<String> all = new ArrayList<>(words);
+    all.addAll(numbers);
+    return all;
+  }
+
+  /** Return every world of the card: what there is when nothing is known. */
+  List<World> all() {
+    return form(
+        need -> wordCells(((Domain.Words) domain(need)).words()), (need, line) -> line.all());
+  }
+
+  /** Return the worlds that these readings leave, by need. */
+  List<World> of(Map<String, Reading> readings) {
+    return form(
+        need -> wordCells(need, reading(readings, need)),
+        (need, line) -> numberCells(line, reading(readings, need)));
+  }
+
+  /** Return the worlds that differ from this one in a single need. */
+  List<World> neighbours(World world, String need) {
+    return form(
+        other ->
+            other.equals(need)
+                ? wordCells(((Domain.Words) domain(other)).words())
+                : List.of(world.cell(other)),
+        (other, line) ->
+            other.equals(need)
+                ? line.all()
+                : world.cell(other) instanceof Cell.Nothing nothing
+                    ? List.of(nothing)
+                    : line.touched(world.cell(other).number(), world.cell(other).number()));
+  }
+
+  /** Return how many words or cells the card's needs can have together. */
+  int count() {
+    return all().size();
+  }
+
+  private List<World> form(
+      Function<String, List<Cell>> wordCells, BiFunction<String, NumberLine, List<Cell>> line) {
+    List<Map<String, Cell>> combinations = List.of(Map.of());
+    for (String need : words) {
+      combinations = extended(combinations, need, combination -> wordCells.apply(need));
+    }
+    List<World> worlds = new ArrayList<>();
+    for (Map<String, Cell> chosen : combinations) {
+      Map<String, Double> limits = limits(chosen);
+      List<Map<String, Cell>> full = List.of(chosen);
+      for (String need : numbers) {
+        List<Cell> cells = line.apply(need, numberLine(need, limits));
+        full = extended(full, need, combination -> cells);
+      }
+      full.forEach(cells -> worlds.add(new World(card.id(), cells, limits)));
+    }
+    return worlds;
+  }
+
+  private static List<Map<String, Cell>> extended(
+      List<Map<String, Cell>> combinations,
+      String need,
+      Function<Map<String, Cell>, List<Cell>> cells) {
+    List<Map<String, Cell>> extended = new ArrayList<>();
+    for (Map<String, Cell> combination : combinations) {
+      for (Cell cell : cells.apply(combination)) {
+        Map<String, Cell> longer = new LinkedHashMap<>(combination);
+        longer.put(need, cell);
+        extended.add(longer);
+      }
+    }
+    return extended;
+  }
+
+  private Map<String, Double> limits(Map<String, Cell> chosen) {
+    Map<String, String> byWord = new LinkedHashMap<>();
+    chosen.forEach((need, cell) -> byWord.put(need, cell.word()));
+    Map<String, Double> limits = new LinkedHashMap<>();
+    card.limits().forEach((name, limit) -> limits.put(name, limit.resolve(byWord)));
+    return limits;
+  }
+
+  private NumberLine numberLine(String need, Map<String, Double> limits) {
+    List<Double> cuts = new ArrayList<>();
+    card.limits()
+        .forEach(
+            (name, limit) -> {
+              if (limit.of().equals(need)) {
+                cuts.add(limits.getOrDefault(name, Double.NaN));
+              }
+            });
+    return new NumberLine((Domain.Numbers) domain(need), cuts);
+  }
+
+  private static List<Cell> wordCells(List<String> words) {
+    return words.stream().map(word -> (Cell) new Cell.Text(word)).toList();
+  }
+
+  private List<Cell> wordCells(String need, Reading reading) {
+    if (reading instanceof Reading.Word word) {
+      return wordCells(List.copyOf(word.possible()));
+    }
+    if (reading instanceof Reading.None) {
+      return List.of(new Cell.Nothing());
+    }
+    return wordCells(((Domain.Words) domain(need)).words());
+  }
+
+  private static List<Cell> numberCells(NumberLine line, Reading reading) {
+    if (reading instanceof Reading.Amount number) {
+      return line.touched(number.min(), number.max());
+    }
+    return reading instanceof Reading.None ? List.of(new Cell.Nothing()) : line.all();
+  }
+
+  private Domain domain(String need) {
+    Domain domain = domains.get(need);
+    if (domain == null) {
+      throw new IllegalArgumentException(card.id() + " has no need " + need);
+    }
+    return domain;
+  }
+
+  private static Reading reading(Map<String, Reading> readings, String need) {
+    Reading reading = readings.get(need);
+    if (reading == null) {
+      throw new IllegalArgumentException("no reading for " + need);
+    }
+    return reading;
+  }
+}
