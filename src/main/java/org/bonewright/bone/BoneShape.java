@@ -50,23 +50,34 @@ public final class BoneShape {
         .orElseGet(() -> fromTable(typical.outer(), "outer diameter"));
   }
 
-  /** Return the outer diameter at mid-shaft, for use where the level is not known. */
+  /**
+   * Return the outer diameter where the level is not known: from the thinnest measured section to
+   * the thickest, ± 10 %.
+   */
   public Dimension outerAtShaft() {
     List<Section> known = known(Section::outerMm);
     if (known.isEmpty()) {
       return fromTable(typical.outer(), "outer diameter");
     }
-    Section middle = known.get(known.size() / 2);
-    return Dimension.stated(middle.outerMm().orElseThrow(), "outer diameter as measured");
+    List<Quantity> measured = known.stream().flatMap(s -> s.outerMm().stream()).toList();
+    return Dimension.assumed(
+        measured.stream().mapToDouble(Quantity::min).min().orElseThrow() * 0.9,
+        measured.stream().mapToDouble(Quantity::max).max().orElseThrow() * 1.1,
+        "outer diameter of the measured sections ± 10 %");
   }
 
   /** Return the diameter of the canal at its narrowest part, in mm. */
   public Dimension isthmus() {
-    return bone.sections().stream()
-        .flatMap(section -> section.canalMm().stream())
-        .min(Comparator.comparingDouble(Quantity::middle))
-        .map(canal -> Dimension.stated(canal, "narrowest canal measured"))
-        .orElseGet(this::typicalIsthmus);
+    List<Quantity> canals =
+        bone.sections().stream().flatMap(section -> section.canalMm().stream()).toList();
+    if (canals.isEmpty()) {
+      return typicalIsthmus();
+    }
+    return new Dimension(
+        canals.stream().mapToDouble(Quantity::min).min().orElseThrow(),
+        canals.stream().mapToDouble(Quantity::max).min().orElseThrow(),
+        false,
+        "narrowest canal measured");
   }
 
   private Dimension typicalIsthmus() {

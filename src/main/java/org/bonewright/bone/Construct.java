@@ -1,10 +1,8 @@
 package org.bonewright.bone;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.bonewright.casefile.ExternalFixator;
 import org.bonewright.casefile.FailureMode;
 import org.bonewright.casefile.Implant;
@@ -21,23 +19,14 @@ import org.bonewright.casefile.ScrewRow;
  *
  * <p>Two conventions keep metal from being counted that does not hold. An operation that puts in a
  * plate, nail or fixator and does not say what it removed is taken to have removed the earlier
- * ones; one that left them states an empty list. An implant that broke or pulled out holds nothing
- * afterwards.
+ * ones; one that left them states an empty list. An implant of the kind that broke or pulled out
+ * holds nothing afterwards; a nail beside a broken plate still does. After an operation that says
+ * neither what it put in nor what it removed, what holds the bone is not known.
  *
  * @param implants the implants, earlier ones first
  * @param known whether every operation up to here says what it put in; else there may be more
  */
 public record Construct(List<Held> implants, boolean known) {
-
-  private static final Set<FailureMode> METAL_FAILED =
-      EnumSet.of(
-          FailureMode.SCREWS_PULLED_OUT_IN_SEQUENCE,
-          FailureMode.PLATE_PULLED_OFF_AS_BLOCK,
-          FailureMode.PLATE_BROKEN_AT_EMPTY_HOLE,
-          FailureMode.PLATE_BROKEN_AT_FILLED_HOLE,
-          FailureMode.NAIL_BROKEN_AT_BOLT_HOLE,
-          FailureMode.NAIL_BROKEN_MID_SHAFT,
-          FailureMode.PINS_LOOSE);
 
   /**
    * An implant in the bone.
@@ -58,10 +47,13 @@ public record Construct(List<Held> implants, boolean known) {
     boolean known = true;
     for (int i = 0; i < operations.size(); i++) {
       Operation operation = operations.get(i);
-      known = operation.fixation().isPresent() && (known || carriesMainImplant(operation));
+      boolean keepsAll = operation.removed().map(List::isEmpty).orElse(false);
+      known =
+          operation.fixation().isPresent()
+              && (known || (carriesMainImplant(operation) && !keepsAll));
       if (operation.removed().isPresent()) {
         operation.removed().get().forEach(removal -> takeOut(held, removal));
-      } else if (carriesMainImplant(operation)) {
+      } else if (operation.fixation().isEmpty() || carriesMainImplant(operation)) {
         held.removeIf(h -> isMain(h.implant()));
       }
       held.replaceAll(h -> new Held(h.operation(), h.implant(), true));
@@ -69,8 +61,12 @@ public record Construct(List<Held> implants, boolean known) {
           .fixation()
           .ifPresent(
               put -> put.forEach(implant -> held.add(new Held(operation.id(), implant, false))));
-      if (i < operations.size() - 1 && metalFailed(operation)) {
-        held.removeIf(h -> isMain(h.implant()));
+      if (i < operations.size() - 1) {
+        operation
+            .outcome()
+            .flatMap(Outcome::mode)
+            .flatMap(Construct::failedMetal)
+            .ifPresent(type -> held.removeIf(h -> type.isInstance(h.implant())));
       }
     }
     return new Construct(List.copyOf(held), known);
@@ -131,8 +127,18 @@ public record Construct(List<Held> implants, boolean known) {
         || implant instanceof ExternalFixator;
   }
 
-  private static boolean metalFailed(Operation operation) {
-    return operation.outcome().flatMap(Outcome::mode).map(METAL_FAILED::contains).orElse(false);
+  /** Return the kind of implant that holds nothing any more after such a failure. */
+  private static Optional<Class<? extends Implant>> failedMetal(FailureMode mode) {
+    return switch (mode) {
+      case SCREWS_PULLED_OUT_IN_SEQUENCE,
+          PLATE_PULLED_OFF_AS_BLOCK,
+          PLATE_BROKEN_AT_EMPTY_HOLE,
+          PLATE_BROKEN_AT_FILLED_HOLE ->
+          Optional.of(Plate.class);
+      case NAIL_BROKEN_AT_BOLT_HOLE, NAIL_BROKEN_MID_SHAFT -> Optional.of(Nail.class);
+      case PINS_LOOSE -> Optional.of(ExternalFixator.class);
+      default -> Optional.empty();
+    };
   }
 
   /** Return the implants of one type, in order. */

@@ -85,7 +85,7 @@ public record Dimension(double min, double max, boolean assumed, String basis) {
 
   /** Return the numbers as people write them: "12", "11.5–13". */
   public String numbers() {
-    return min == max ? number(min) : number(min) + "–" + number(max);
+    return min == max ? number(min) : number(min) + (min < 0 ? " to " : "–") + number(max);
   }
 
   /** Return one number with as many decimals as it needs, at most two for small ones. */

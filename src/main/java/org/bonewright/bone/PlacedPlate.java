@@ -142,7 +142,7 @@ public final class PlacedPlate {
    */
   private double shift(int holesApart, Dimension step) {
     double shortest = zone.length().map(Dimension::min).orElse(0.0);
-    double fits = Math.max(0, holesApart * step.min() - shortest) / 2;
+    double fits = Math.max(0, holesApart * step.max() - shortest) / 2;
     if (holesApart < 2 || zone.length().isEmpty()) {
       return fits;
     }

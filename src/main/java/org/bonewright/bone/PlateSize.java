@@ -24,15 +24,17 @@ public record PlateSize(
   /** Return the dimensions of a family. */
   public static PlateSize of(Plate.Family family) {
     return switch (family) {
-      case LARGE_FRAGMENT_BROAD -> new PlateSize(16.0, 4.5, 16, 4.5, 8, false);
-      case LARGE_FRAGMENT_BROAD_LOCKING -> new PlateSize(17.5, 5.2, 18, 5.0, 9, true);
-      case LARGE_FRAGMENT_NARROW -> new PlateSize(12.0, 3.6, 16, 4.5, 8, false);
-      case LARGE_FRAGMENT_NARROW_LOCKING -> new PlateSize(13.5, 4.6, 18, 5.0, 9, true);
-      case SMALL_FRAGMENT -> new PlateSize(10.0, 3.0, 12, 3.5, 6.5, false);
-      case SMALL_FRAGMENT_LOCKING -> new PlateSize(11.0, 3.3, 13, 3.5, 7, true);
-      case RECONSTRUCTION -> new PlateSize(10.0, 2.7, 12, 3.5, 6, false);
-      case ONE_THIRD_TUBULAR -> new PlateSize(9.0, 1.0, 12, 3.5, 6, false);
-      case SHAFT_STRENGTH_2_7 -> new PlateSize(8.0, 2.5, 10, 2.7, 5, false);
+      case LARGE_FRAGMENT_BROAD -> new PlateSize(16.0, 4.5, family.spacingMm(), 4.5, 8, false);
+      case LARGE_FRAGMENT_BROAD_LOCKING ->
+          new PlateSize(17.5, 5.2, family.spacingMm(), 5.0, 9, true);
+      case LARGE_FRAGMENT_NARROW -> new PlateSize(12.0, 3.6, family.spacingMm(), 4.5, 8, false);
+      case LARGE_FRAGMENT_NARROW_LOCKING ->
+          new PlateSize(13.5, 4.6, family.spacingMm(), 5.0, 9, true);
+      case SMALL_FRAGMENT -> new PlateSize(10.0, 3.0, family.spacingMm(), 3.5, 6.5, false);
+      case SMALL_FRAGMENT_LOCKING -> new PlateSize(11.0, 3.3, family.spacingMm(), 3.5, 7, true);
+      case RECONSTRUCTION -> new PlateSize(10.0, 2.7, family.spacingMm(), 3.5, 6, false);
+      case ONE_THIRD_TUBULAR -> new PlateSize(9.0, 1.0, family.spacingMm(), 3.5, 6, false);
+      case SHAFT_STRENGTH_2_7 -> new PlateSize(8.0, 2.5, family.spacingMm(), 2.7, 5, false);
     };
   }
 }

@@ -78,10 +78,10 @@ public record Track(
   /**
    * Return whether this track certainly keeps clear of an older one.
    *
-   * <p>Both run straight through the axis. On the outer surface their openings lie {@code √(Δz² +
-   * (R·Δφ)²)} mm apart, Δz along the axis, R·Δφ around it; for the opposite cortex likewise. They
-   * keep clear when that exceeds the sum of the two radii at both cortices, for every place that
-   * the two may have.
+   * <p>Both run straight through the axis. On the outer surface the middles of their openings lie
+   * {@code √(Δz² + (2R·sin(Δφ/2))²)} mm apart in a straight line, Δz along the axis, Δφ around it;
+   * for the opposite cortex likewise. They keep clear when that exceeds the sum of the two radii at
+   * both cortices, for every place that the two may have.
    *
    * @param older a track of an earlier operation
    * @param outer outer diameter of the bone in mm
@@ -97,7 +97,7 @@ public record Track(
     }
     double turn = direction.get().angleTo(older.direction.get());
     double nearest = Math.min(turn, 180 - turn);
-    double around = Math.toRadians(nearest) * outer.min() / 2;
+    double around = Math.sin(Math.toRadians(nearest) / 2) * outer.min();
     return Math.hypot(along, around) > reach ? Overlap.CLEAR : Overlap.POSSIBLE;
   }
 

@@ -27,14 +27,25 @@ public record Plate(
 
   /** Generic plate sizes. */
   public enum Family {
-    LARGE_FRAGMENT_BROAD,
-    LARGE_FRAGMENT_BROAD_LOCKING,
-    LARGE_FRAGMENT_NARROW,
-    LARGE_FRAGMENT_NARROW_LOCKING,
-    SMALL_FRAGMENT,
-    SMALL_FRAGMENT_LOCKING,
-    RECONSTRUCTION,
-    ONE_THIRD_TUBULAR,
-    SHAFT_STRENGTH_2_7
+    LARGE_FRAGMENT_BROAD(16),
+    LARGE_FRAGMENT_BROAD_LOCKING(18),
+    LARGE_FRAGMENT_NARROW(16),
+    LARGE_FRAGMENT_NARROW_LOCKING(18),
+    SMALL_FRAGMENT(12),
+    SMALL_FRAGMENT_LOCKING(13),
+    RECONSTRUCTION(12),
+    ONE_THIRD_TUBULAR(12),
+    SHAFT_STRENGTH_2_7(10);
+
+    private final double spacingMm;
+
+    Family(double spacingMm) {
+      this.spacingMm = spacingMm;
+    }
+
+    /** Return the usual distance between neighbouring holes in mm; from memory. */
+    public double spacingMm() {
+      return spacingMm;
+    }
   }
 }

@@ -27,8 +27,13 @@ final class BoneGradeMeasure implements Measure {
     Set<BoneGrade> possible = BoneGrades.possible(scene.subject());
     Set<String> words =
         possible.stream().map(g -> g.name().toLowerCase(Locale.ROOT)).collect(Collectors.toSet());
-    if (BoneGrades.measured(scene.subject()).isPresent()) {
-      return Reading.words(words, Kind.FACT, "bone quality measured");
+    MissingFact missing =
+        scene.missingInCase(
+            "bone/quality",
+            "How good is the bone? One measurement with its method (cortical thickness, index or"
+                + " DXA).");
+    if (!BoneGrades.measured(scene.subject()).isEmpty()) {
+      return Reading.words(words, Kind.FACT, "bone quality measured", missing);
     }
     if (possible.equals(Set.of(BoneGrade.POOR))) {
       return Reading.words(words, Kind.FACT, "two or more screws stripped at an earlier operation");
@@ -40,9 +45,6 @@ final class BoneGradeMeasure implements Measure {
         words,
         Kind.ASSUMED,
         "not measured; " + String.join(", ", BoneGrades.reasonsToMeasure(scene.subject())),
-        scene.missingInCase(
-            "bone/quality",
-            "How good is the bone? One measurement with its method (cortical thickness, index or"
-                + " DXA)."));
+        missing);
   }
 }

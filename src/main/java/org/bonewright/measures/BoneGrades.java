@@ -33,24 +33,19 @@ final class BoneGrades {
     if (strippedScrews(subject) >= 2) {
       return EnumSet.of(BoneGrade.POOR);
     }
-    Optional<BoneGrade> measured = measured(subject);
-    if (measured.isPresent()) {
-      return EnumSet.of(measured.get());
+    Set<BoneGrade> measured = measured(subject);
+    if (!measured.isEmpty()) {
+      return measured;
     }
     return reasonsToMeasure(subject).isEmpty()
         ? EnumSet.of(BoneGrade.GOOD)
         : EnumSet.allOf(BoneGrade.class);
   }
 
-  static Optional<BoneGrade> measured(Subject subject) {
-    Optional<Quantity> day = subject.planned() ? Optional.empty() : subject.operation().day();
+  static Set<BoneGrade> measured(Subject subject) {
     List<BoneQuality> known =
         subject.caseFile().bone().quality().stream()
-            .filter(
-                quality ->
-                    day.isEmpty()
-                        || quality.day().isEmpty()
-                        || quality.day().get().middle() <= day.get().middle())
+            .filter(quality -> quality.day().map(subject::knows).orElse(true))
             .toList();
     return BoneGrade.measured(subject.caseFile().bone().name(), known);
   }

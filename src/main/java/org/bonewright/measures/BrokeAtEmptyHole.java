@@ -1,8 +1,11 @@
 package org.bonewright.measures;
 
 import java.util.List;
+import java.util.Set;
 import org.bonewright.casefile.FailureMode;
+import org.bonewright.casefile.Operation;
 import org.bonewright.casefile.Outcome;
+import org.bonewright.casefile.Plate;
 
 /** Whether an earlier plate broke at an empty hole. */
 final class BrokeAtEmptyHole implements Measure {
@@ -20,14 +23,48 @@ final class BrokeAtEmptyHole implements Measure {
 
   @Override
   public Reading take(Scene scene) {
-    boolean broke =
-        scene.subject().before().stream()
-            .flatMap(operation -> operation.outcome().stream())
-            .map(Outcome::mode)
-            .anyMatch(
-                mode -> mode.equals(java.util.Optional.of(FailureMode.PLATE_BROKEN_AT_EMPTY_HOLE)));
-    return broke
-        ? Reading.word("yes", "a plate broke at an empty hole before")
-        : Reading.word("no", "no plate recorded as broken at an empty hole");
+    List<Operation> before = scene.doneBefore();
+    if (before.stream().anyMatch(BrokeAtEmptyHole::broke)) {
+      return Reading.word("yes", "a plate broke at an empty hole before");
+    }
+    return before.stream()
+        .filter(BrokeAtEmptyHole::mayHave)
+        .findFirst()
+        .map(
+            untold ->
+                Reading.words(
+                    Set.of("yes", "no"),
+                    Kind.FACT,
+                    "how " + untold.id() + " ended is not recorded",
+                    scene.missingInCase(
+                        untold.id() + "/outcome/mode",
+                        "How did " + untold.id() + " fail: what broke?")))
+        .orElseGet(() -> Reading.word("no", "no plate recorded as broken at an empty hole"));
+  }
+
+  private static boolean broke(Operation operation) {
+    return operation
+        .outcome()
+        .flatMap(Outcome::mode)
+        .map(mode -> mode == FailureMode.PLATE_BROKEN_AT_EMPTY_HOLE)
+        .orElse(false);
+  }
+
+  private static boolean mayHave(Operation operation) {
+    boolean plate =
+        operation
+            .fixation()
+            .map(put -> put.stream().anyMatch(Plate.class::isInstance))
+            .orElse(true);
+    boolean failed =
+        operation
+            .outcome()
+            .map(
+                outcome ->
+                    outcome.mode().isEmpty()
+                        && (outcome.result() == Outcome.Result.FAILED
+                            || outcome.result() == Outcome.Result.UNKNOWN))
+            .orElse(true);
+    return plate && failed;
   }
 }

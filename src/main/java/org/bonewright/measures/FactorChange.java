@@ -12,6 +12,7 @@ import org.bonewright.casefile.LoadStep;
 import org.bonewright.casefile.Nail;
 import org.bonewright.casefile.Operation;
 import org.bonewright.casefile.Plate;
+import org.bonewright.casefile.Quantity;
 import org.bonewright.casefile.Reduction;
 import org.bonewright.casefile.Strut;
 
@@ -30,6 +31,9 @@ final class FactorChange {
   }
 
   private static final double LONGER = 1.1;
+
+  /** A gap of 1 mm or less counts as closed. */
+  private static final double CLOSED = 1;
 
   private final Scene then;
   private final Scene now;
@@ -79,12 +83,12 @@ final class FactorChange {
     boolean support =
         now.construct().of(Strut.class).size() > then.construct().of(Strut.class).size()
             || now.construct().of(Plate.class).size() > then.construct().of(Plate.class).size();
-    if (support) {
-      return Grade.YES;
-    }
+    Grade more = support ? (then.construct().known() ? Grade.YES : Grade.UNKNOWN) : Grade.NO;
     return or(
-        or(grows("cortices-weaker-side", 1), grows("locking-screws-weaker-side", 0.5)),
-        differs("locked-only-side"));
+        more,
+        or(
+            or(grows("cortices-weaker-side", 1), grows("locking-screws-weaker-side", 0.5)),
+            differs("locked-only-side")));
   }
 
   private Grade longer() {
@@ -101,13 +105,14 @@ final class FactorChange {
   private Grade smallerGap() {
     Reading before = then.read("gap-widest");
     Reading after = now.read("gap-widest");
-    if (before instanceof Reading.Amount a && after instanceof Reading.Amount b) {
-      if (a.min() > 1 && b.max() <= 1) {
-        return Grade.YES;
-      }
-      return a.max() <= 1 || b.min() > 1 ? Grade.NO : Grade.UNKNOWN;
+    boolean closedBefore = before instanceof Reading.Amount a && a.max() <= CLOSED;
+    boolean openAfter = after instanceof Reading.Amount a && a.min() > CLOSED;
+    if (closedBefore || openAfter) {
+      return Grade.NO;
     }
-    return Grade.UNKNOWN;
+    boolean openBefore = before instanceof Reading.Amount a && a.min() > CLOSED;
+    boolean closedAfter = after instanceof Reading.Amount a && a.max() <= CLOSED;
+    return openBefore && closedAfter ? Grade.YES : Grade.UNKNOWN;
   }
 
   private Grade newlyCompressed() {
@@ -139,43 +144,56 @@ final class FactorChange {
   }
 
   private Grade straighter() {
-    Optional<Double> before = worstAngle(then);
-    Optional<Double> after = worstAngle(now);
+    return less(worstAngle(then), worstAngle(now));
+  }
+
+  private static Optional<Quantity> worstAngle(Scene scene) {
+    Optional<Reduction> reduction = scene.reduction();
+    return reduction
+        .flatMap(Reduction::coronalDeg)
+        .map(FactorChange::magnitude)
+        .flatMap(
+            coronal ->
+                reduction
+                    .flatMap(Reduction::sagittalDeg)
+                    .map(FactorChange::magnitude)
+                    .map(
+                        sagittal ->
+                            new Quantity(
+                                Math.max(coronal.min(), sagittal.min()),
+                                Math.max(coronal.max(), sagittal.max()))));
+  }
+
+  private static Quantity magnitude(Quantity angle) {
+    double largest = Math.max(Math.abs(angle.min()), Math.abs(angle.max()));
+    double least = Math.max(0, Math.max(angle.min(), -angle.max()));
+    return new Quantity(least, largest);
+  }
+
+  /** Return whether a quantity became smaller. */
+  private static Grade less(Optional<Quantity> before, Optional<Quantity> after) {
     if (before.isEmpty() || after.isEmpty()) {
       return Grade.UNKNOWN;
     }
-    return answer(after.get() < before.get());
-  }
-
-  private static Optional<Double> worstAngle(Scene scene) {
-    Optional<Reduction> reduction = scene.reduction();
-    if (reduction.flatMap(Reduction::coronalDeg).isEmpty()
-        || reduction.flatMap(Reduction::sagittalDeg).isEmpty()) {
-      return Optional.empty();
+    if (after.get().max() < before.get().min()) {
+      return Grade.YES;
     }
-    double coronal = reduction.flatMap(Reduction::coronalDeg).orElseThrow().middle();
-    double sagittal = reduction.flatMap(Reduction::sagittalDeg).orElseThrow().middle();
-    return Optional.of(Math.max(Math.abs(coronal), Math.abs(sagittal)));
+    return after.get().min() >= before.get().max() ? Grade.NO : Grade.UNKNOWN;
   }
 
   private Grade lessLoad() {
-    Optional<Double> before = firstLimit(then);
-    Optional<Double> after = firstLimit(now);
-    if (after.isEmpty()) {
-      return now.subject().planned() ? Grade.NO : Grade.UNKNOWN;
-    }
-    return before.isEmpty() ? Grade.UNKNOWN : answer(after.get() < before.get());
+    Optional<Quantity> after = firstLimit(now);
+    return after.isEmpty() && now.subject().planned() ? Grade.NO : less(firstLimit(then), after);
   }
 
-  private static Optional<Double> firstLimit(Scene scene) {
+  private static Optional<Quantity> firstLimit(Scene scene) {
     return scene
         .operation()
         .aftercare()
         .flatMap(Aftercare::load)
         .filter(steps -> !steps.isEmpty())
         .map(steps -> steps.get(0))
-        .map(LoadStep::limitKg)
-        .map(limit -> limit.middle());
+        .map(LoadStep::limitKg);
   }
 
   private Grade yes(String measure) {

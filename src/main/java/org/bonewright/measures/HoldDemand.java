@@ -33,7 +33,7 @@ final class HoldDemand implements Measure {
     }
     return Reading.words(
         possible,
-        Kind.ASSUMED,
+        grade instanceof Reading.Word word ? word.kind() : Kind.ASSUMED,
         "first fixation, bone " + grade.shown(),
         grade.missing().toArray(MissingFact[]::new));
   }

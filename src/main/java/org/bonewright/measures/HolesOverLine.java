@@ -73,7 +73,11 @@ final class HolesOverLine implements Measure {
               "fixation/" + recorded.id() + "/screws",
               "Which holes of " + recorded.id() + " hold which screw?"));
     }
-    boolean unsure = placed.allHoles().anyMatch(hole -> placed.side(hole) == HoleSide.UNSURE);
+    boolean unsure =
+        placed
+            .allHoles()
+            .filter(hole -> placed.screwIn(hole).isPresent())
+            .anyMatch(hole -> placed.side(hole) == HoleSide.UNSURE);
     if (unsure) {
       return Reading.unknown(
           scene.missing(

@@ -24,10 +24,11 @@ final class LineAtIsthmus implements Measure {
   public Reading take(Scene scene) {
     FractureZone zone = scene.zone();
     Optional<Dimension> half = zone.length();
+    MissingFact zoneMissing =
+        scene.missingInCase(
+            "injury/zone", "From which level to which is the bone broken or not united, in mm?");
     if (zone.centre().isEmpty() || half.isEmpty()) {
-      return Reading.unknown(
-          scene.missingInCase(
-              "injury/zone", "From which level to which is the bone broken or not united, in mm?"));
+      return Reading.unknown(zoneMissing);
     }
     Dimension centre = zone.centre().get();
     Dimension length = scene.bone().length();
@@ -46,6 +47,8 @@ final class LineAtIsthmus implements Measure {
         Set.of("yes", "no"),
         length.assumed() ? Kind.ASSUMED : Kind.FACT,
         working,
-        scene.missingInCase("bone/lengthMm", "How long is the bone, in mm?"));
+        length.min() < length.max()
+            ? scene.missingInCase("bone/lengthMm", "How long is the bone, in mm?")
+            : zoneMissing);
   }
 }

@@ -1,5 +1,6 @@
 package org.bonewright.measures;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.bonewright.bone.Dimension;
@@ -72,23 +73,27 @@ final class NailNumber implements Measure {
     Dimension outer = Dimension.stated(nail.get().outerMm().get(), "stated");
     return switch (what) {
       case DIAMETER -> Reading.number(outer, "nail " + outer.numbers() + " mm", diameter);
-      case FILL -> fill(scene, nail.get(), outer);
+      case FILL -> fill(scene, nail.get(), outer, diameter);
       case REAMED_OVER ->
           reamedOver(
               nail.get().reamedMm(),
               outer,
+              diameter,
               scene.missing(path + "/reamedMm", "What was the last reamer, in mm (0: none)?"));
     };
   }
 
-  private static Reading fill(Scene scene, Nail nail, Dimension outer) {
+  private static Reading fill(Scene scene, Nail nail, Dimension outer, MissingFact diameter) {
     Dimension isthmus = scene.bone().isthmus();
-    Optional<Dimension> reamer =
-        nail.reamedMm().filter(q -> q.min() > 0).map(q -> Dimension.stated(q, "last reamer"));
     Dimension canal =
-        reamer
-            .map(r -> isthmus.assumed() ? r.because("last reamer") : isthmus.atLeast(r))
+        nail.reamedMm()
+            .map(reamer -> isthmus.atLeast(Dimension.stated(reamer, "last reamer")))
             .orElse(isthmus);
+    MissingFact width =
+        scene.missingInCase("bone/sections", "How wide is the canal at its narrowest part, in mm?");
+    if (canal.min() <= 0) {
+      return Reading.unknown(width);
+    }
     Dimension fill = outer.over(canal);
     return Reading.number(
         fill,
@@ -99,22 +104,35 @@ final class NailNumber implements Measure {
             + " mm ("
             + canal.basis()
             + ")",
-        scene.missingInCase(
-            "bone/sections", "How wide is the canal at its narrowest part, in mm?"));
+        open(canal, width, outer, diameter));
   }
 
   private static Reading reamedOver(
-      Optional<Quantity> reamed, Dimension outer, MissingFact missing) {
+      Optional<Quantity> reamed, Dimension outer, MissingFact diameter, MissingFact reamer) {
     if (reamed.isEmpty()) {
-      return Reading.unknown(missing);
+      return Reading.unknown(reamer);
     }
     if (reamed.get().max() == 0) {
       return new Reading.None("not reamed");
     }
-    Dimension over = Dimension.stated(reamed.get(), "").minus(outer);
+    Dimension last = Dimension.stated(reamed.get(), "");
+    Dimension over = last.minus(outer);
     return Reading.number(
         over,
         "reamed to " + Numbers.shown(reamed.get()) + " mm for " + outer.numbers() + " mm",
-        missing);
+        open(last, reamer, outer, diameter));
+  }
+
+  /** Return what would make the two dimensions exact, each only where it is a range. */
+  private static MissingFact[] open(
+      Dimension one, MissingFact askOne, Dimension two, MissingFact askTwo) {
+    List<MissingFact> open = new ArrayList<>();
+    if (one.min() < one.max()) {
+      open.add(askOne);
+    }
+    if (two.min() < two.max()) {
+      open.add(askTwo);
+    }
+    return open.toArray(MissingFact[]::new);
   }
 }

@@ -65,17 +65,35 @@ final class OpenHoleClearance implements Measure {
                 + " the zone?");
     Optional<Dimension> line = halfLine(scene);
     if (line.isEmpty()) {
-      return Reading.unknown(place);
+      return new Reading.Unknown(lineMissing(scene));
     }
+    List<MissingFact> missing = new ArrayList<>();
+    if (open.stream().flatMap(h -> placed.distance(h).stream()).anyMatch(d -> d.min() < d.max())) {
+      missing.add(place);
+    }
+    missing.addAll(lineMissing(scene));
     return nearest(placed, open, line.get(), placed.size().get().screw() / 2)
-        .map(found -> found.reading(place))
+        .map(found -> found.reading(missing))
         .orElseGet(() -> Reading.unknown(place));
   }
 
+  /** Return what would make the width of the line exact. */
+  private static List<MissingFact> lineMissing(Scene scene) {
+    Reading pattern = scene.read("pattern-class");
+    Reading gap = scene.read("gap-widest");
+    Reading zone = scene.read("zone-length");
+    if (scene.certainly("pattern-class", "simple")) {
+      return gap.missing();
+    }
+    return scene.possibly("pattern-class", "simple")
+        ? Reading.missingOf(pattern, gap, zone)
+        : zone.missing();
+  }
+
   private record Nearest(int hole, Dimension clearance) {
-    Reading reading(MissingFact place) {
+    Reading reading(List<MissingFact> missing) {
       return Reading.number(
-          clearance, "hole " + hole + " open, edge " + clearance.numbers() + " mm clear", place);
+          clearance, "hole " + hole + ", its place read off", missing.toArray(MissingFact[]::new));
     }
   }
 
@@ -108,7 +126,24 @@ final class OpenHoleClearance implements Measure {
   }
 
   private static Optional<Dimension> halfLine(Scene scene) {
-    String width = scene.certainly("pattern-class", "simple") ? "gap-widest" : "zone-length";
+    if (scene.certainly("pattern-class", "simple")) {
+      return half(scene, "gap-widest");
+    }
+    Optional<Dimension> zone = half(scene, "zone-length");
+    return scene.possibly("pattern-class", "simple")
+        ? zone.flatMap(a -> half(scene, "gap-widest").map(b -> either(a, b)))
+        : zone;
+  }
+
+  private static Dimension either(Dimension a, Dimension b) {
+    return new Dimension(
+        Math.min(a.min(), b.min()),
+        Math.max(a.max(), b.max()),
+        a.assumed() || b.assumed(),
+        a.basis() + " or " + b.basis());
+  }
+
+  private static Optional<Dimension> half(Scene scene, String width) {
     return scene.read(width) instanceof Reading.Amount n && Double.isFinite(n.max())
         ? Optional.of(new Dimension(n.min() / 2, n.max() / 2, n.kind() == Kind.ASSUMED, width))
         : Optional.empty();

@@ -1,9 +1,11 @@
 package org.bonewright.measures;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Function;
+import org.bonewright.bone.Dimension;
 import org.bonewright.casefile.Answer;
 import org.bonewright.casefile.InfectionCare;
 import org.bonewright.casefile.Operation;
@@ -136,48 +138,92 @@ final class PlannedAction implements Measure {
   private static Reading cultureDays(Scene scene) {
     List<Sampling> samplings =
         scene.subject().steps().stream().flatMap(step -> step.samples().stream()).toList();
-    OptionalDouble longest =
-        samplings.stream().flatMap(s -> s.cultureDays().stream()).mapToDouble(Quantity::min).max();
-    if (longest.isPresent()) {
-      return Reading.number(longest.getAsDouble(), "as stated");
+    List<Quantity> days = samplings.stream().flatMap(s -> s.cultureDays().stream()).toList();
+    MissingFact missing =
+        scene.missing("samples/cultureDays", "For how many days are samples cultured?");
+    if (!days.isEmpty()) {
+      Dimension longest =
+          new Dimension(
+              days.stream().mapToDouble(Quantity::min).max().orElseThrow(),
+              days.stream().mapToDouble(Quantity::max).max().orElseThrow(),
+              false,
+              "");
+      return Reading.number(longest, "as stated", missing);
     }
     return samplings.isEmpty() && scene.subject().planned()
         ? new Reading.None("no sampling planned")
-        : Reading.unknown(
-            scene.missing("samples/cultureDays", "For how many days are samples cultured?"));
+        : Reading.unknown(missing);
   }
 
   private static Reading directed(Scene scene) {
-    List<Operation> steps = scene.subject().steps();
-    boolean debrided =
-        steps.stream()
-            .flatMap(step -> step.infectionCare().flatMap(InfectionCare::debridement).stream())
-            .anyMatch(answer -> answer == Answer.YES);
-    boolean sampled = most(steps, Quantity::min) >= 1;
-    boolean antibiotics =
-        steps.stream()
-            .flatMap(step -> step.infectionCare().flatMap(InfectionCare::antibioticWeeks).stream())
-            .anyMatch(weeks -> weeks.min() > 0);
-    if (debrided && sampled && antibiotics) {
-      return Reading.word("yes", "debridement, sampling and antibiotics");
+    Map<String, Part> parts = new LinkedHashMap<>();
+    parts.put("debridement", part(scene, PlannedAction::debrided));
+    parts.put(
+        "sampling",
+        part(
+            scene,
+            step -> step.samples().map(Sampling::deepSamples).map(PlannedAction::atLeastOne)));
+    parts.put(
+        "antibiotics",
+        part(
+            scene,
+            step ->
+                step.infectionCare()
+                    .flatMap(InfectionCare::antibioticWeeks)
+                    .map(PlannedAction::someTime)));
+    List<String> lacking = named(parts, Part.NO);
+    if (!lacking.isEmpty()) {
+      return Reading.word("no", "missing: " + String.join(", ", lacking));
     }
-    Optional<Operation> untold =
-        steps.stream().filter(step -> step.infectionCare().isEmpty()).findFirst();
-    if (untold.isPresent() && !scene.subject().planned()) {
-      return Reading.unknown(
-          scene.missing(
-              "infectionCare", "Was the site debrided, sampled and covered by antibiotics?"));
-    }
-    return Reading.word(
-        "no",
-        "missing: "
-            + String.join(
-                ", ",
-                java.util.stream.Stream.of(
-                        debrided ? "" : "debridement",
-                        sampled ? "" : "sampling",
-                        antibiotics ? "" : "antibiotics")
-                    .filter(part -> !part.isEmpty())
-                    .toList()));
+    List<String> open = named(parts, Part.UNKNOWN);
+    return open.isEmpty()
+        ? Reading.word("yes", "debridement, sampling and antibiotics")
+        : Reading.unknown(
+            scene.missing(
+                "infectionCare", "Was the site debrided, sampled and covered by antibiotics?"));
+  }
+
+  /** Whether something is part of the treatment. */
+  private enum Part {
+    YES,
+    NO,
+    UNKNOWN
+  }
+
+  /** Return the best answer of any step; where a step is silent, no in a plan, else unknown. */
+  private static Part part(Scene scene, Function<Operation, Optional<Part>> answer) {
+    Part silent = scene.subject().planned() ? Part.NO : Part.UNKNOWN;
+    List<Part> answers =
+        scene.subject().steps().stream().map(step -> answer.apply(step).orElse(silent)).toList();
+    return answers.contains(Part.YES)
+        ? Part.YES
+        : answers.contains(Part.UNKNOWN) ? Part.UNKNOWN : Part.NO;
+  }
+
+  private static Optional<Part> debrided(Operation step) {
+    return step.infectionCare()
+        .flatMap(InfectionCare::debridement)
+        .map(
+            answer ->
+                switch (answer) {
+                  case YES -> Part.YES;
+                  case NO -> Part.NO;
+                  case UNKNOWN -> Part.UNKNOWN;
+                });
+  }
+
+  private static Part atLeastOne(Quantity samples) {
+    return samples.min() >= 1 ? Part.YES : samples.max() < 1 ? Part.NO : Part.UNKNOWN;
+  }
+
+  private static Part someTime(Quantity weeks) {
+    return weeks.min() > 0 ? Part.YES : weeks.max() <= 0 ? Part.NO : Part.UNKNOWN;
+  }
+
+  private static List<String> named(Map<String, Part> parts, Part which) {
+    return parts.entrySet().stream()
+        .filter(part -> part.getValue() == which)
+        .map(Map.Entry::getKey)
+        .toList();
   }
 }

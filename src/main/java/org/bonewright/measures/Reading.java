@@ -39,7 +39,16 @@ public sealed interface Reading {
       if (!(min <= max)) {
         throw new IllegalArgumentException("not a range: " + min + " to " + max);
       }
+      min = withoutDust(min);
+      max = withoutDust(max);
       missing = List.copyOf(missing);
+    }
+
+    /** 16.1 − 14.6 must not lie above a limit of 1.5: beyond the ninth decimal nothing is meant. */
+    private static double withoutDust(double value) {
+      return Double.isInfinite(value) || Math.abs(value) > 1e6
+          ? value
+          : Math.rint(value * 1e9) / 1e9;
     }
 
     @Override

@@ -81,9 +81,34 @@ public final class Scene {
         .orElse(FractureZone.UNKNOWN);
   }
 
-  /** Return the zone once the operation has resected what it resects. */
+  /**
+   * Return the zone once the operation has resected what it resects. A plan's earlier stages count
+   * too: no finding can tell what they leave.
+   */
   FractureZone zone() {
-    return zoneAsFound().after(operation().resection().orElse(List.of()));
+    List<Operation> steps =
+        subject.planned()
+            ? subject
+                .upToHere()
+                .subList(subject.caseFile().operations().size(), subject.upToHere().size())
+            : subject.steps();
+    FractureZone zone = zoneAsFound();
+    for (Operation step : steps) {
+      zone = zone.after(step.resection().orElse(List.of()));
+    }
+    return zone;
+  }
+
+  /** Return the operations before the one that put this plate in; another may read the same. */
+  @SuppressWarnings("ReferenceEquality")
+  List<Operation> before(Plate plate) {
+    String by =
+        construct.implants().stream()
+            .filter(held -> held.implant() == plate)
+            .map(Construct.Held::operation)
+            .findFirst()
+            .orElseThrow();
+    return subject.upToHere().stream().takeWhile(operation -> !operation.id().equals(by)).toList();
   }
 
   /** Return the plates of the construct, laid over the zone; the longest first. */
@@ -121,6 +146,12 @@ public final class Scene {
       }
     }
     return Optional.empty();
+  }
+
+  /** Return the operations before the subject that were carried out, in order. */
+  List<Operation> doneBefore() {
+    int done = subject.caseFile().operations().size();
+    return subject.before().stream().limit(done).toList();
   }
 
   /** Return the plate that is judged for length and layout: the longest one. */

@@ -10,6 +10,8 @@ import org.bonewright.bone.Dimension;
 import org.bonewright.bone.HoleSide;
 import org.bonewright.bone.PlacedPlate;
 import org.bonewright.bone.Track;
+import org.bonewright.casefile.Operation;
+import org.bonewright.casefile.Plate;
 import org.bonewright.casefile.ScrewRow;
 
 /**
@@ -81,7 +83,6 @@ record ScrewHold(
   private static final class Sum {
     private final Scene scene;
     private final HoleSide side;
-    private final List<Track> older;
     private final Set<MissingFact> missing = new LinkedHashSet<>();
     private final List<String> parts = new ArrayList<>();
     private boolean conventional;
@@ -92,7 +93,6 @@ record ScrewHold(
     Sum(Scene scene, HoleSide side) {
       this.scene = scene;
       this.side = side;
-      this.older = Track.of(scene.subject().before(), scene.zone());
     }
 
     ScrewHold over(List<PlacedPlate> plates) {
@@ -156,7 +156,7 @@ record ScrewHold(
         double share = row.track().get() == ScrewRow.Track.OLD_HOLE ? 0 : 1;
         return new Dimension(share, share, false, "");
       }
-      if (scene.subject().before().isEmpty() || keepsClear(plate, hole)) {
+      if (keepsClear(plate, hole)) {
         return new Dimension(1, 1, false, "");
       }
       missing.add(
@@ -168,19 +168,37 @@ record ScrewHold(
       return Dimension.assumed(0, 1, "");
     }
 
+    /** Return whether the screw certainly misses every plate screw put in before its own plate. */
     private boolean keepsClear(PlacedPlate plate, int hole) {
-      boolean anyTrack =
-          scene.subject().before().stream()
-              .anyMatch(operation -> operation.fixation().map(f -> !f.isEmpty()).orElse(true));
-      if (!anyTrack) {
+      List<Operation> before = scene.before(plate.plate());
+      if (before.stream().noneMatch(o -> o.fixation().map(f -> !f.isEmpty()).orElse(true))) {
         return true;
       }
-      boolean allKnown = scene.subject().before().stream().allMatch(o -> o.fixation().isPresent());
+      List<Track> older = Track.of(before, scene.zone());
       Optional<Track> track = Track.of(scene.subject().id(), plate, hole);
       Dimension outer = scene.bone().outerAtShaft();
-      return allKnown
+      return everyTrackTold(before, older)
           && track.isPresent()
           && older.stream().allMatch(old -> track.get().against(old, outer) == Track.Overlap.CLEAR);
+    }
+
+    private static boolean everyTrackTold(List<Operation> before, List<Track> older) {
+      if (before.stream().anyMatch(operation -> operation.fixation().isEmpty())) {
+        return false;
+      }
+      List<Plate> plates =
+          before.stream()
+              .flatMap(operation -> operation.fixation().orElseThrow().stream())
+              .filter(Plate.class::isInstance)
+              .map(Plate.class::cast)
+              .toList();
+      long screws =
+          plates.stream()
+              .flatMap(plate -> plate.screws().stream().flatMap(List::stream))
+              .mapToLong(row -> row.at().size())
+              .sum();
+      return plates.stream().allMatch(plate -> plate.screws().isPresent())
+          && older.size() == screws;
     }
 
     private Dimension effective(Dimension credit) {
@@ -188,7 +206,11 @@ record ScrewHold(
       double singleAtBest = scene.certainly("bone-grade", "poor") ? 0 : 0.5;
       double min = credit.min() >= 2 ? 1 : credit.min() >= 1 ? single : 0;
       double max = credit.max() >= 2 ? 1 : credit.max() >= 1 ? singleAtBest : 0;
-      return new Dimension(min, max, credit.assumed(), "");
+      boolean gradeCounts = single < singleAtBest && credit.min() < 2 && credit.max() >= 1;
+      if (gradeCounts) {
+        missing.addAll(scene.read("bone-grade").missing());
+      }
+      return new Dimension(min, max, credit.assumed() || gradeCounts, "");
     }
   }
 }

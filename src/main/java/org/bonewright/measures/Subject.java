@@ -39,7 +39,10 @@ public record Subject(
     before = List.copyOf(before);
   }
 
-  /** Return every subject of a case: the operations, then for each plan its stages and itself. */
+  /**
+   * Return every subject of a case: the operations, then for each plan its stages and itself. A
+   * plan without a stage holds nothing to judge and is no subject.
+   */
   public static List<Subject> of(CaseFile caseFile) {
     List<Subject> subjects = new ArrayList<>();
     List<Operation> done = caseFile.operations();
@@ -60,7 +63,9 @@ public record Subject(
                 plan.id() + "/" + stage.id(), Scope.STAGE, caseFile, List.of(stage), before));
         before.add(stage);
       }
-      subjects.add(new Subject(plan.id(), Scope.PLAN, caseFile, plan.stages(), done));
+      if (!plan.stages().isEmpty()) {
+        subjects.add(new Subject(plan.id(), Scope.PLAN, caseFile, plan.stages(), done));
+      }
     }
     return List.copyOf(subjects);
   }
@@ -96,11 +101,32 @@ public record Subject(
         .anyMatch(operation -> operation.fixation().map(f -> !f.isEmpty()).orElse(true));
   }
 
+  /**
+   * Return whether something seen on a day was known when it began. Of an operation without a day
+   * it is only certain that it came after those before it, so what was seen later counts as not
+   * known.
+   */
+  boolean knows(Quantity day) {
+    return planned() || day.middle() <= lastCertainDay();
+  }
+
+  private double lastCertainDay() {
+    return operation()
+        .day()
+        .map(Quantity::middle)
+        .orElseGet(
+            () ->
+                before.stream()
+                    .flatMap(earlier -> earlier.day().stream())
+                    .mapToDouble(Quantity::middle)
+                    .max()
+                    .orElse(0));
+  }
+
   /** Return the findings that were known when it began, the latest first. */
   public List<Finding> findings() {
-    Optional<Quantity> day = planned() ? Optional.empty() : operation().day();
     return caseFile.findings().stream()
-        .filter(finding -> day.isEmpty() || finding.day().middle() <= day.get().middle())
+        .filter(finding -> knows(finding.day()))
         .sorted(Comparator.comparingDouble((Finding f) -> f.day().middle()).reversed())
         .toList();
   }

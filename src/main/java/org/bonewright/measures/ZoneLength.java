@@ -1,5 +1,6 @@
 package org.bonewright.measures;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.bonewright.bone.Dimension;
@@ -19,7 +20,8 @@ final class ZoneLength implements Measure {
         "Zone length",
         Definition.millimetres(),
         "length of the broken or ununited zone along the axis after what the operation resects; for"
-            + " a simple pattern at least the outer diameter of the shaft. Not stated: for a"
+            + " a simple pattern, and where nothing is left of it, at least the outer diameter of the"
+            + " shaft. Not stated: for a"
             + " transverse line the outer diameter, for an oblique one outer diameter times the"
             + " tangent of its angle, else what fits between the plate holes either side of it",
         List.of(
@@ -47,10 +49,15 @@ final class ZoneLength implements Measure {
       return Reading.unknown(missing);
     }
     Dimension found = length.get();
-    if (!scene.certainly("pattern-class", "simple")) {
+    // Nothing left of the zone: two cut ends meet, which is a simple line.
+    boolean certainlySimple = scene.certainly("pattern-class", "simple") || found.max() <= 0;
+    if (!certainlySimple && !scene.possibly("pattern-class", "simple")) {
       return Reading.number(found, found.basis(), missing);
     }
     Dimension floored = found.atLeast(outer);
+    if (!certainlySimple) {
+      return eitherWay(scene, found, floored, missing);
+    }
     String working =
         floored.equals(found)
             ? found.basis()
@@ -58,10 +65,29 @@ final class ZoneLength implements Measure {
                 + " mm along the axis, counted as at least the outer diameter of "
                 + outer.numbers()
                 + " mm";
-    MissingFact bone =
-        scene.missingInCase(
-            "bone/sections", "What is the outer diameter of the bone at the zone, in mm?");
-    return Reading.number(floored, working, found.assumed() ? missing : bone);
+    List<MissingFact> ask = new ArrayList<>();
+    if (found.min() < found.max()) {
+      ask.add(missing);
+    }
+    if (outer.min() < outer.max() && outer.max() > found.min()) {
+      ask.add(
+          scene.missingInCase(
+              "bone/sections", "What is the outer diameter of the bone at the zone, in mm?"));
+    }
+    return Reading.number(floored, working, ask.toArray(MissingFact[]::new));
+  }
+
+  /** Return the range from the zone as it is to the zone as a simple pattern would count. */
+  private static Reading eitherWay(
+      Scene scene, Dimension found, Dimension floored, MissingFact missing) {
+    List<MissingFact> all = new ArrayList<>(scene.read("pattern-class").missing());
+    if (found.assumed() || found.min() < found.max()) {
+      all.add(missing);
+    }
+    return Reading.number(
+        new Dimension(found.min(), floored.max(), found.assumed() || floored.assumed(), ""),
+        found.numbers() + " mm along the axis, or more if the pattern was simple",
+        all.toArray(MissingFact[]::new));
   }
 
   private static Dimension outer(Scene scene, FractureZone zone) {

@@ -1,7 +1,11 @@
 package org.bonewright.principles;
 
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import org.bonewright.casefile.FailureMode;
 import org.bonewright.principles.Card.Dispute;
 import org.bonewright.principles.Card.Limit;
 import org.bonewright.principles.Card.Say;
@@ -39,7 +43,7 @@ final class CardReader {
         new Card(
             id,
             (int) text.number("level"),
-            SubjectKind.valueOf(text.text("subject").toUpperCase(java.util.Locale.ROOT)),
+            SubjectKind.valueOf(text.text("subject").toUpperCase(Locale.ROOT)),
             text.text("title"),
             text.text("statement"),
             text.text("cause"),
@@ -60,6 +64,12 @@ final class CardReader {
             text.texts("formerIds"),
             text.optionalText("deprecated"));
     text.done();
+    card.limits().keySet().stream()
+        .filter(card.needs()::containsKey)
+        .forEach(
+            name -> {
+              throw new IllegalStateException(id + ": a need and a limit are both called " + name);
+            });
     return card;
   }
 
@@ -74,6 +84,21 @@ final class CardReader {
     }
     text.done();
     return families;
+  }
+
+  /** Read how failures read: for each mode the principles to look at, in order. */
+  static Map<FailureMode, List<String>> failureModes(String yaml) {
+    CardText text = new CardText(YAML.readTree(yaml), "failure modes");
+    CardText table =
+        text.part("modes").orElseThrow(() -> new IllegalStateException("no failure modes"));
+    Map<FailureMode, List<String>> modes = new EnumMap<>(FailureMode.class);
+    for (FailureMode mode : FailureMode.values()) {
+      String name = mode.name().toLowerCase(Locale.ROOT).replace('_', '-');
+      modes.put(mode, table.texts(name));
+    }
+    table.done();
+    text.done();
+    return modes;
   }
 
   private static Map<String, Limit> limits(CardText text) {

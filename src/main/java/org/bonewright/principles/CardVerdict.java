@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -19,23 +20,26 @@ import org.bonewright.measures.Reading;
  */
 final class CardVerdict {
 
+  private final Card card;
   private final List<String> needs;
   private final List<World> worlds;
+  private final Verdicts verdicts;
   private final Map<World, WorldVerdict> said;
   private final Map<String, Reading> readings;
 
   /**
    * Prepare the joining.
    *
-   * @param needs the needs in order
+   * @param former what formed the worlds
    * @param worlds the worlds that the readings leave
    * @param verdicts what the rules say
    * @param readings the readings by need
    */
-  CardVerdict(
-      List<String> needs, List<World> worlds, Verdicts verdicts, Map<String, Reading> readings) {
-    this.needs = needs;
+  CardVerdict(Worlds former, List<World> worlds, Verdicts verdicts, Map<String, Reading> readings) {
+    this.card = former.card();
+    this.needs = former.needs();
     this.worlds = worlds;
+    this.verdicts = verdicts;
     this.readings = readings;
     this.said = new HashMap<>();
     worlds.forEach(world -> said.put(world, verdicts.of(world)));
@@ -51,9 +55,21 @@ final class CardVerdict {
     return switch (kinds.iterator().next()) {
       case MET -> new Verdict.Met();
       case NOT_APPLICABLE -> new Verdict.NotApplicable();
-      case UNMET -> new Verdict.Unmet(worst().severity(), mildest(), worst().limit());
+      case UNMET -> unmet();
       case UNKNOWN -> throw new IllegalStateException("a world is never unknown");
     };
+  }
+
+  private Verdict unmet() {
+    Severity severity = worst().severity();
+    Map<String, Severity> certain = new CertainFaults(card, verdicts, worlds).byLimit();
+    String limit =
+        certain.entrySet().stream()
+            .filter(fault -> fault.getValue() == severity)
+            .map(Map.Entry::getKey)
+            .findFirst()
+            .orElse(worst().limit());
+    return new Verdict.Unmet(severity, mildest(), limit, List.copyOf(certain.keySet()));
   }
 
   private WorldVerdict of(World world) {
@@ -81,22 +97,58 @@ final class CardVerdict {
         .orElse(Severity.NOTE);
   }
 
-  /** A need matters if two worlds that differ in it alone get different verdicts. */
+  /** A need matters if two ways that differ in it alone get different verdicts. */
   private List<String> relevantNeeds() {
     List<String> relevant = new ArrayList<>();
     for (String need : needs) {
-      List<String> others = needs.stream().filter(other -> !other.equals(need)).toList();
-      boolean matters =
-          worlds.stream()
-              .collect(Collectors.groupingBy(world -> world.cells(others)))
-              .values()
-              .stream()
-              .anyMatch(group -> kinds(group).size() > 1);
-      if (matters) {
+      if (!decide(needs.stream().filter(other -> !other.equals(need)).toList())) {
         relevant.add(need);
       }
     }
     return relevant.isEmpty() ? needs : relevant;
+  }
+
+  /**
+   * Return whether the verdict hangs on these needs alone. Where limits differ by words, so do the
+   * cells of a number: two worlds may share a value of it without sharing a cell.
+   */
+  private boolean decide(List<String> some) {
+    Map<List<Cell>, VerdictKind> byCells = new LinkedHashMap<>();
+    for (World world : worlds) {
+      VerdictKind kind = of(world).kind();
+      VerdictKind before = byCells.putIfAbsent(world.cells(some), kind);
+      if (before != null && before != kind) {
+        return false;
+      }
+    }
+    return byCells.entrySet().stream()
+        .collect(Collectors.groupingBy(e -> e.getKey().stream().map(Cell::word).toList()))
+        .values()
+        .stream()
+        .allMatch(CardVerdict::agreeWhereTheyMeet);
+  }
+
+  private static boolean agreeWhereTheyMeet(List<Map.Entry<List<Cell>, VerdictKind>> sameWords) {
+    for (int i = 0; i < sameWords.size(); i++) {
+      for (int j = 0; j < i; j++) {
+        if (sameWords.get(i).getValue() != sameWords.get(j).getValue()
+            && meet(sameWords.get(i).getKey(), sameWords.get(j).getKey())) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private static boolean meet(List<Cell> one, List<Cell> other) {
+    for (int i = 0; i < one.size(); i++) {
+      if (one.get(i) instanceof Cell.Span span
+          && other.get(i) instanceof Cell.Span second
+          && !span.meets(second)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private List<MissingFact> asks(List<String> relevant) {
@@ -121,11 +173,6 @@ final class CardVerdict {
   private boolean settles(MissingFact fact) {
     List<String> known =
         needs.stream().filter(need -> missing(need).equals(List.of(fact))).toList();
-    return !known.isEmpty()
-        && worlds.stream()
-            .collect(Collectors.groupingBy(world -> world.cells(known)))
-            .values()
-            .stream()
-            .allMatch(group -> kinds(group).size() == 1);
+    return !known.isEmpty() && decide(known);
   }
 }

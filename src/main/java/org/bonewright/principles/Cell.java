@@ -38,6 +38,21 @@ sealed interface Cell {
    * @param number the representative
    */
   record Span(double low, double high, double number) implements Cell {
+
+    /** Return whether some number lies in both. */
+    boolean meets(Span other) {
+      if (low == high) {
+        return other.holds(low);
+      }
+      return other.low == other.high
+          ? holds(other.low)
+          : Math.max(low, other.low) < Math.min(high, other.high);
+    }
+
+    private boolean holds(double value) {
+      return low == high ? value == low : low < value && value < high;
+    }
+
     @Override
     public String word() {
       return "none";

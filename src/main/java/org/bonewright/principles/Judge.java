@@ -107,8 +107,7 @@ public final class Judge {
 
   private Judgement judgement(Pending p, Verdicts verdicts) {
     Verdict verdict =
-        new CardVerdict(rules.worlds(p.card()).needs(), p.worlds(), verdicts, p.readings())
-            .verdict();
+        new CardVerdict(rules.worlds(p.card()), p.worlds(), verdicts, p.readings()).verdict();
     return new Judgement(
         p.card(),
         rules.family(p.card()),

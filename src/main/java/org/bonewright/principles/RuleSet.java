@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.bonewright.casefile.FailureMode;
 import org.bonewright.measures.Definition;
 import org.bonewright.measures.MeasureCatalogue;
 
@@ -16,12 +17,15 @@ import org.bonewright.measures.MeasureCatalogue;
 public final class RuleSet {
 
   private static final String FAMILIES = "families.yaml";
+  private static final String FAILURE_MODES = "failure-modes.yaml";
   private static final String VERSION = "version.txt";
 
   private final RuleBase rules;
   private final MeasureCatalogue measures;
   private final Map<String, Card> cards = new LinkedHashMap<>();
   private final Map<String, Family> families = new LinkedHashMap<>();
+  private final List<Family> allFamilies;
+  private final Map<FailureMode, List<String>> failureModes;
   private final String version;
   private final String hash;
 
@@ -31,8 +35,10 @@ public final class RuleSet {
     this.version = files.read(VERSION).strip();
     this.hash = files.hash();
     Map<String, Family> known = CardReader.families(files.read(FAMILIES));
+    this.failureModes = CardReader.failureModes(files.read(FAILURE_MODES));
+    this.allFamilies = known.values().stream().sorted(Comparator.comparing(Family::order)).toList();
     files.paths(".yaml").stream()
-        .filter(path -> !path.equals(FAMILIES))
+        .filter(path -> path.indexOf('/') > 0)
         .map(path -> new Found(family(known, path), card(files, path)))
         .sorted(
             Comparator.comparing((Found f) -> f.family().order()).thenComparing(f -> f.card().id()))
@@ -91,6 +97,16 @@ public final class RuleSet {
       throw new IllegalArgumentException("no principle " + card.id());
     }
     return family;
+  }
+
+  /** Return every family in order, also those that have no principle yet. */
+  public List<Family> families() {
+    return allFamilies;
+  }
+
+  /** Return the principles that a failure mode points to, in order; some may not exist yet. */
+  public List<String> principlesOf(FailureMode mode) {
+    return failureModes.getOrDefault(mode, List.of());
   }
 
   /** Return the definition of a measure or of a count of verdicts. */

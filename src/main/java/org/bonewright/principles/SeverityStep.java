@@ -15,7 +15,7 @@ public record SeverityStep(Decisions.Step step, Severity from, Severity to) {
       case BONE -> "this bone";
       case OUTCOME -> "the fracture united";
       case DISPUTE -> "the literature disagrees";
-      case REPEAT -> "unmet at the operation before as well";
+      case REPEAT -> "unmet before";
     };
   }
 }

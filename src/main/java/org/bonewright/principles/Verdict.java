@@ -23,9 +23,16 @@ public sealed interface Verdict {
    *
    * @param severity the severity by the rule, the worst of the possible ones
    * @param mildest the mildest of the possible ones
-   * @param limit the limit that decided the worst one
+   * @param limit the limit that decided the worst one; a certain one if there is such
+   * @param certain the limits that are certainly not kept, the gravest first, one for each need
    */
-  record Unmet(Severity severity, Severity mildest, String limit) implements Verdict {
+  record Unmet(Severity severity, Severity mildest, String limit, List<String> certain)
+      implements Verdict {
+
+    public Unmet {
+      certain = List.copyOf(certain);
+    }
+
     @Override
     public VerdictKind kind() {
       return VerdictKind.UNMET;

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 
 /** Where rules put what they find; the global {@code verdicts} of every rule file. */
 public final class Verdicts {
@@ -40,6 +41,18 @@ public final class Verdicts {
         .max(Comparator.comparing(Fault::severity).thenComparing(Fault::limit))
         .map(fault -> new WorldVerdict(VerdictKind.UNMET, fault.severity(), fault.limit()))
         .orElse(WorldVerdict.MET);
+  }
+
+  /** Return every limit that a world does not keep, with the highest grade given for it. */
+  Map<String, Severity> faults(World world) {
+    Map<String, Severity> byLimit = new TreeMap<>();
+    faults
+        .getOrDefault(world, List.of())
+        .forEach(
+            fault ->
+                byLimit.merge(
+                    fault.limit(), fault.severity(), (a, b) -> a.compareTo(b) >= 0 ? a : b));
+    return byLimit;
   }
 
   private record Fault(Severity severity, String limit) {}

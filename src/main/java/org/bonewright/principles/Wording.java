@@ -1,5 +1,7 @@
 package org.bonewright.principles;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Matcher;
@@ -25,13 +27,28 @@ public final class Wording {
   public String of(Judgement judgement) {
     Card.Say say = judgement.card().say();
     if (judgement.verdict() instanceof Verdict.Unmet unmet) {
-      return filled(say.unmet().getOrDefault(unmet.limit(), ""), judgement, unmet.limit());
+      return unmet(judgement, unmet);
     }
     return switch (judgement.verdict().kind()) {
       case MET -> filled(say.met(), judgement, "");
       case NOT_APPLICABLE -> filled(say.notApplicable(), judgement, "");
       case UNKNOWN, UNMET -> "Cannot be judged: " + asked(judgement);
     };
+  }
+
+  private String unmet(Judgement judgement, Verdict.Unmet unmet) {
+    List<String> limits = new ArrayList<>(unmet.certain());
+    if (!limits.contains(unmet.limit())) {
+      limits.add(0, unmet.limit());
+    }
+    return String.join(
+        " ",
+        limits.stream()
+            .map(
+                limit ->
+                    filled(
+                        judgement.card().say().unmet().getOrDefault(limit, ""), judgement, limit))
+            .toList());
   }
 
   private static String asked(Judgement judgement) {
@@ -48,9 +65,8 @@ public final class Wording {
 
   private String value(String slot, Judgement judgement, String decided) {
     String limit = slot.equals("limit") ? decided : slot;
-    return Optional.ofNullable(judgement.limits().get(limit))
-        .map(Dimension::numbers)
-        .or(() -> read(slot, judgement))
+    return read(slot, judgement) // first: a need and a limit may share a name
+        .or(() -> Optional.ofNullable(judgement.limits().get(limit)).map(Dimension::numbers))
         .orElse("(" + slot + ")");
   }
 

@@ -41,6 +41,11 @@ final class Worlds {
     }
   }
 
+  /** Return the card. */
+  Card card() {
+    return card;
+  }
+
   /** Return the needs, words first, in the order by which worlds are formed. */
   List<String> needs() {
     List<String> all = new ArrayList<>(words);

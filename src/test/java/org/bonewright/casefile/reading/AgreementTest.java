@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
@@ -20,26 +20,40 @@ class AgreementTest {
 
   private static final Agreement CABINETS = new Agreement(Cabinet.class);
   private static final Agreement CASES = new Agreement(CaseFile.class);
-  private static final List<Double> CABINET_LIMITS = limits(RecordSchema.of(Cabinet.class));
-  private static final List<Double> CASE_LIMITS = limits(RecordSchema.of(CaseFile.class));
-  private static final String CASE_TEXT = Example.text(CaseFile.class);
+  private static final List<JsonNode> CABINET_VALUES =
+      Mutation.values(RecordSchema.of(Cabinet.class));
+  private static final List<JsonNode> CASE_VALUES =
+      Mutation.values(RecordSchema.of(CaseFile.class));
+  private static final String CASE_TEXT = SoundFile.text(CaseFile.class);
 
   @Provide
   Arbitrary<List<Mutation>> few() {
     return Mutation.few();
   }
 
-  @Property(tries = 3000)
+  @Example
+  void on_every_value_in_every_place_of_a_small_file() {
+    int places = Mutation.places(SoundFile.of(Cabinet.class));
+    for (int place = 0; place < places; place++) {
+      for (int value = 0; value < CABINET_VALUES.size(); value++) {
+        ObjectNode file = SoundFile.of(Cabinet.class);
+        new Mutation(place, Mutation.Change.REPLACE, value).applyTo(file, CABINET_VALUES);
+        CABINETS.holdsFor(file);
+      }
+    }
+  }
+
+  @Property(tries = 1000)
   void on_any_change_to_a_small_file(@ForAll("few") List<Mutation> mutations) {
-    ObjectNode file = Example.of(Cabinet.class);
-    mutations.forEach(mutation -> mutation.applyTo(file, CABINET_LIMITS));
+    ObjectNode file = SoundFile.of(Cabinet.class);
+    mutations.forEach(mutation -> mutation.applyTo(file, CABINET_VALUES));
     CABINETS.holdsFor(file);
   }
 
   @Property(tries = 200)
   void on_any_change_to_a_case(@ForAll("few") List<Mutation> mutations) {
-    ObjectNode file = Example.of(CaseFile.class);
-    mutations.forEach(mutation -> mutation.applyTo(file, CASE_LIMITS));
+    ObjectNode file = SoundFile.of(CaseFile.class);
+    mutations.forEach(mutation -> mutation.applyTo(file, CASE_VALUES));
     CASES.holdsFor(file);
   }
 
@@ -70,14 +84,5 @@ class AgreementTest {
     assertThat(CASES.read(cut).problems())
         .singleElement()
         .satisfies(problem -> assertThat(problem.found()).startsWith("the end of the file"));
-  }
-
-  /** Return every limit that occurs in a schema. */
-  private static List<Double> limits(JsonNode schema) {
-    return Stream.of("minimum", "maximum")
-        .flatMap(keyword -> schema.findValues(keyword).stream())
-        .map(JsonNode::doubleValue)
-        .distinct()
-        .toList();
   }
 }

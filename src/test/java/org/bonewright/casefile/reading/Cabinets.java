@@ -21,7 +21,7 @@ final class Cabinets {
 
   /** Return what reading a changed file gave. */
   static RecordReader.Outcome<Cabinet> read(Consumer<ObjectNode> change) {
-    ObjectNode file = Example.of(Cabinet.class);
+    ObjectNode file = SoundFile.of(Cabinet.class);
     change.accept(file);
     return read(file.toString());
   }

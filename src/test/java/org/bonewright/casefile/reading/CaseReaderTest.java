@@ -15,7 +15,7 @@ class CaseReaderTest {
 
   @Test
   void reads_a_case_in_which_every_field_occurs() {
-    Reading reading = reader.read(Example.text(CaseFile.class).getBytes(UTF_8));
+    Reading reading = reader.read(SoundFile.text(CaseFile.class).getBytes(UTF_8));
     assertThat(reading.problems()).isEmpty();
     assertThat(reading.caseFile()).isPresent();
   }

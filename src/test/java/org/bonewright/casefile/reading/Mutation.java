@@ -3,6 +3,7 @@ package org.bonewright.casefile.reading;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -27,10 +28,12 @@ record Mutation(int place, Change change, int value) {
     ADD
   }
 
+  private static final JsonMapper JSON = JsonMapper.shared();
+
   private static final List<String> NAMES =
       List.of("kind", "min", "max", "Id", "id ", "$schema", "");
 
-  /** Values to write, besides the limits of the schema. */
+  /** Values to write, besides those near the limits of a schema. */
   private static final List<String> VALUES =
       List.of(
           "null",
@@ -92,7 +95,7 @@ record Mutation(int place, Change change, int value) {
   }
 
   /** Make the change. */
-  void applyTo(ObjectNode file, List<Double> limits) {
+  void applyTo(ObjectNode file, List<JsonNode> values) {
     List<JsonNode> holders = new ArrayList<>();
     List<String> names = new ArrayList<>();
     collect(file, holders, names);
@@ -102,26 +105,26 @@ record Mutation(int place, Change change, int value) {
     int index = place % holders.size();
     String name = names.get(index);
     if (holders.get(index) instanceof ObjectNode group) {
-      applyTo(group, name, limits);
+      applyTo(group, name, values);
     } else if (holders.get(index) instanceof ArrayNode row) {
-      applyTo(row, Integer.parseInt(name), limits);
+      applyTo(row, Integer.parseInt(name), values);
     }
   }
 
-  private void applyTo(ObjectNode group, String name, List<Double> limits) {
+  private void applyTo(ObjectNode group, String name, List<JsonNode> values) {
     switch (change) {
       case DELETE -> group.remove(name);
-      case REPLACE -> group.set(name, newValue(limits));
+      case REPLACE -> group.set(name, newValue(values));
       case RENAME -> group.set(newName(name), group.remove(name));
-      case ADD -> group.set(newName(name), newValue(limits));
+      case ADD -> group.set(newName(name), newValue(values));
     }
   }
 
-  private void applyTo(ArrayNode row, int index, List<Double> limits) {
+  private void applyTo(ArrayNode row, int index, List<JsonNode> values) {
     switch (change) {
       case DELETE -> row.remove(index);
-      case REPLACE, RENAME -> row.set(index, newValue(limits));
-      case ADD -> row.insert(index, newValue(limits));
+      case REPLACE, RENAME -> row.set(index, newValue(values));
+      case ADD -> row.insert(index, newValue(values));
     }
   }
 
@@ -132,13 +135,27 @@ record Mutation(int place, Change change, int value) {
         : choice == NAMES.size() ? old + "s" : old.toUpperCase(Locale.ROOT);
   }
 
-  private JsonNode newValue(List<Double> limits) {
-    int choice = value % (VALUES.size() + limits.size());
-    if (choice < VALUES.size()) {
-      return JsonMapper.shared().readTree(VALUES.get(choice));
-    }
-    double step = List.of(-1.0, -0.001, 0.0, 0.001, 1.0).get(value / 7 % 5);
-    return JsonMapper.shared().valueToTree(limits.get(choice - VALUES.size()) + step);
+  private JsonNode newValue(List<JsonNode> values) {
+    return values.get(value % values.size()).deepCopy();
+  }
+
+  /** Return all values worth writing, among them numbers on and around every limit of a schema. */
+  static List<JsonNode> values(JsonNode schema) {
+    Stream<JsonNode> nearLimits =
+        Stream.of("minimum", "maximum")
+            .flatMap(keyword -> schema.findValues(keyword).stream())
+            .map(JsonNode::doubleValue)
+            .distinct()
+            .flatMap(limit -> Stream.of(limit - 1, limit - 0.001, limit, limit + 0.001, limit + 1))
+            .map(JSON::valueToTree);
+    return Stream.concat(VALUES.stream().map(JSON::readTree), nearLimits).toList();
+  }
+
+  /** Return how many values a file has at all depths. */
+  static int places(ObjectNode file) {
+    List<JsonNode> holders = new ArrayList<>();
+    collect(file, holders, new ArrayList<>());
+    return holders.size();
   }
 
   private static void collect(JsonNode node, List<JsonNode> holders, List<String> names) {

@@ -88,7 +88,7 @@ class RecordReaderTest {
 
     @Test
     void a_record_within_itself() {
-      Cabinet cabinet = accepted(file -> file.set("inner", Example.of(Cabinet.class)));
+      Cabinet cabinet = accepted(file -> file.set("inner", SoundFile.of(Cabinet.class)));
       assertThat(cabinet.inner().orElseThrow().label()).isEqualTo("Some words");
     }
 

@@ -21,7 +21,7 @@ import tools.jackson.databind.node.ObjectNode;
  * Writes a sound file for any record: every component, every alternative and both ways of giving a
  * quantity occur in it.
  */
-final class Example {
+final class SoundFile {
 
   /** Texts of which every prescribed form must accept one. */
   private static final List<String> TEXTS =
@@ -32,11 +32,11 @@ final class Example {
   private final Deque<Class<?>> inside = new ArrayDeque<>();
   private boolean exact;
 
-  private Example() {}
+  private SoundFile() {}
 
   /** Return a sound file. */
   static ObjectNode of(Class<?> type) {
-    return new Example().group(type);
+    return new SoundFile().group(type);
   }
 
   /** Return a sound file as indented text. */
@@ -118,7 +118,7 @@ final class Example {
     return TEXTS.stream()
         .filter(text -> text.matches(form))
         .findFirst()
-        .orElseThrow(() -> new AssertionError("add a text for " + form + " to Example.TEXTS"));
+        .orElseThrow(() -> new AssertionError("add a text for " + form + " to SoundFile.TEXTS"));
   }
 
   private static double least(RecordComponent component) {

@@ -1,0 +1,81 @@
+package org.bonewright.cli;
+
+import java.io.PrintWriter;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.bonewright.casefile.reading.Reading;
+import org.bonewright.principles.RuleSet;
+import org.bonewright.report.JsonReport;
+import org.bonewright.report.TextReport;
+import org.bonewright.review.Review;
+import org.bonewright.review.Reviewer;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Reviews a case. */
+@Command(
+    name = "review",
+    mixinStandardHelpOptions = true,
+    description =
+        "Reviews a case: what each operation got right and wrong, what to find out first, what the"
+            + " plan must achieve and whether it does.",
+    footerHeading = "%n",
+    footer = {
+      "Exit code:",
+      "  0  reviewed",
+      "  1  reviewed; the plan leaves a critical principle unmet, accepted or not, or unknown",
+      "     though it could be answered before surgery",
+      "  2  the input cannot be used; every problem is listed",
+      "  3  a fault of the program",
+      "",
+      "Examples:",
+      "  bonewright review case.json",
+      "  bonewright review case.json --verbose",
+      "  bonewright review case.json --format json --output review.json",
+      "  cat case.json | bonewright review -"
+    })
+final class ReviewCommand implements Callable<Integer> {
+
+  /** How the review is shown. */
+  enum Format {
+    TEXT,
+    JSON
+  }
+
+  @Parameters(paramLabel = "CASE", description = "The case file; - is standard input.")
+  private String file = "";
+
+  @Option(
+      names = "--format",
+      paramLabel = "text|json",
+      description = "How to show it: text (the default) or json.")
+  private Format format = Format.TEXT;
+
+  @Option(names = "--output", paramLabel = "FILE", description = "Write to this file.")
+  private @Nullable String output;
+
+  @Option(
+      names = "--verbose",
+      description = "Text with the arithmetic of each verdict and what would turn it.")
+  private boolean verbose;
+
+  @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
+
+  @Override
+  public Integer call() throws Unusable {
+    Reading reading = new CaseInput(file).read();
+    Review review = new Reviewer(RuleSet.built()).review(CaseInput.caseFile(reading));
+    PrintWriter err = spec.commandLine().getErr();
+    err.print(CaseInput.warnings(reading));
+    err.flush();
+    String text =
+        format == Format.JSON
+            ? new JsonReport().render(review)
+            : new TextReport(verbose).render(review);
+    new Output(Optional.ofNullable(output), spec.commandLine().getOut()).write(text);
+    return review.leavesCriticalOpen() ? ExitCodes.PLAN_LEAVES_CRITICAL : ExitCodes.DONE;
+  }
+}

@@ -1,0 +1,173 @@
+package org.bonewright.report;
+
+import java.util.List;
+import java.util.Optional;
+import org.bonewright.principles.Severity;
+import org.bonewright.review.Chapter;
+import org.bonewright.review.Headline;
+import org.bonewright.review.Line;
+import org.bonewright.review.PlanDemands;
+import org.bonewright.review.PrincipleTable;
+import org.bonewright.review.Question;
+import org.bonewright.review.Review;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/**
+ * A review as JSON, format {@code bonewright/review/1}. Absent values are left out; nothing is ever
+ * null. Fields stand in a fixed order.
+ */
+public final class JsonReport {
+
+  private static final JsonMapper JSON = JsonMapper.builder().build();
+
+  /** Return the text, indented, with a newline at its end. */
+  public String render(Review review) {
+    ObjectNode root = JSON.createObjectNode();
+    root.put("schema", "bonewright/review/1");
+    heading(root, review);
+    ArrayNode flags = root.putArray("redFlags");
+    review
+        .redFlags()
+        .forEach(flag -> flags.addObject().put("what", flag.what()).put("since", flag.since()));
+    root.put("summary", review.summary());
+    root.put("leavesCriticalOpen", review.leavesCriticalOpen());
+    ArrayNode questions = root.putArray("questions");
+    review.questions().forEach(question -> question(questions.addObject(), question));
+    ArrayNode chapters = root.putArray("chapters");
+    review.chapters().forEach(chapter -> chapter(chapters.addObject(), chapter));
+    table(root.putObject("table"), review.table());
+    ArrayNode demands = root.putArray("demands");
+    review.demands().forEach(demand -> demands(demands.addObject(), demand));
+    ArrayNode assumptions = root.putArray("assumptions");
+    review
+        .assumptions()
+        .forEach(
+            a -> texts(assumptions.addObject().put("what", a.what()), "subjects", a.subjects()));
+    texts(root, "notChecked", review.notChecked());
+    texts(root, "cautions", review.cautions());
+    return JSON.writerWithDefaultPrettyPrinter()
+            .writeValueAsString(root)
+            .replace(System.lineSeparator(), "\n")
+        + "\n";
+  }
+
+  private static void heading(ObjectNode root, Review review) {
+    Review.Heading heading = review.heading();
+    root.putObject("versions")
+        .put("engine", review.versions().engine())
+        .put("ruleSet", review.versions().ruleSet())
+        .put("hash", review.versions().hash());
+    ObjectNode node =
+        root.putObject("case")
+            .put("reference", heading.reference())
+            .put("provenance", heading.provenance());
+    heading.source().ifPresent(source -> node.put("source", source));
+    node.put("patient", heading.patient()).put("injury", heading.injury());
+  }
+
+  private static void question(ObjectNode node, Question question) {
+    node.put("field", question.field()).put("question", question.question());
+    ArrayNode settles = node.putArray("settles");
+    question
+        .settles()
+        .forEach(
+            s ->
+                settles
+                    .addObject()
+                    .put("principle", s.principle())
+                    .put("subject", s.subject())
+                    .put("worst", s.worst().word()));
+    node.put("touches", question.touches());
+  }
+
+  private static void chapter(ObjectNode node, Chapter chapter) {
+    node.put("subject", chapter.subject())
+        .put("planned", chapter.planned())
+        .put("what", chapter.what());
+    chapter.outcome().ifPresent(outcome -> node.put("outcome", outcome));
+    headlines(node.putArray("fitsFailure"), chapter.fits());
+    headlines(node.putArray("otherUnmet"), chapter.others());
+    lines(node.putArray("unknown"), chapter.unknown());
+    texts(node, "notRecordedThen", chapter.noRecord());
+    lines(node.putArray("met"), chapter.met());
+    node.put("notApplicable", chapter.notApplicable());
+  }
+
+  private static void headlines(ArrayNode array, List<Headline> headlines) {
+    headlines.forEach(
+        headline -> {
+          ObjectNode node = array.addObject().put("cause", headline.cause());
+          line(node.putObject("lead"), headline.lead());
+          lines(node.putArray("nested"), headline.nested());
+        });
+  }
+
+  private static void table(ObjectNode node, PrincipleTable table) {
+    texts(node, "columns", table.columns());
+    ArrayNode rows = node.putArray("rows");
+    table
+        .rows()
+        .forEach(
+            row -> {
+              ObjectNode rowNode =
+                  rows.addObject()
+                      .put("principle", row.principle())
+                      .put("title", row.title())
+                      .put("family", row.family());
+              ArrayNode cells = rowNode.putArray("cells");
+              row.cells()
+                  .forEach(
+                      cell ->
+                          severity(
+                              cells.addObject().put("verdict", cell.verdict().word()),
+                              cell.severity()));
+            });
+  }
+
+  private static void demands(ObjectNode node, PlanDemands demands) {
+    node.put("plan", demands.plan());
+    ArrayNode array = node.putArray("demands");
+    demands
+        .demands()
+        .forEach(
+            demand -> {
+              ObjectNode one = array.addObject().put("statement", demand.statement());
+              texts(one, "taughtBy", demand.taughtBy());
+              line(one.putObject("answer"), demand.answer());
+            });
+  }
+
+  private static void lines(ArrayNode array, List<Line> lines) {
+    lines.forEach(line -> line(array.addObject(), line));
+  }
+
+  private static void line(ObjectNode node, Line line) {
+    node.put("principle", line.principle())
+        .put("title", line.title())
+        .put("subject", line.subject())
+        .put("verdict", line.verdict().word());
+    severity(node, line.severity());
+    node.put("words", line.words());
+    if (!line.remedy().isEmpty()) {
+      node.put("remedy", line.remedy());
+    }
+    texts(node, "labels", line.labels());
+    texts(node, "severitySteps", line.steps());
+    line.otherView().ifPresent(view -> node.put("otherView", view));
+    line.accepted().ifPresent(reason -> node.put("accepted", reason));
+    node.put("sourcesFromMemory", line.fromMemory());
+    texts(node, "workings", line.workings());
+    texts(node, "turns", line.turns());
+  }
+
+  private static void severity(ObjectNode node, Optional<Severity> severity) {
+    severity.ifPresent(s -> node.put("severity", s.word()));
+  }
+
+  private static void texts(ObjectNode node, String field, List<String> texts) {
+    ArrayNode array = node.putArray(field);
+    texts.forEach(array::add);
+  }
+}

@@ -1,0 +1,139 @@
+package org.bonewright.report;
+
+import java.util.List;
+import java.util.Locale;
+import org.bonewright.review.Assumption;
+import org.bonewright.review.Chapter;
+import org.bonewright.review.PlanDemands;
+import org.bonewright.review.Question;
+import org.bonewright.review.RedFlag;
+import org.bonewright.review.Review;
+
+/** A review as text for a terminal: red flags first, readable without colour. */
+public final class TextReport {
+
+  private static final int MOST_QUESTIONS = 7;
+  private static final int MOST_ASSUMPTIONS = 6;
+
+  private final boolean verbose;
+
+  /**
+   * Make the report.
+   *
+   * @param verbose whether to show the arithmetic, what would turn each verdict, and every question
+   */
+  public TextReport(boolean verbose) {
+    this.verbose = verbose;
+  }
+
+  /** Return the text. */
+  public String render(Review review) {
+    Page page = new Page();
+    heading(page, review);
+    redFlags(page, review.redFlags());
+    page.title("IN SHORT").hanging("  ", review.summary());
+    questions(page, review.questions());
+    page.title("WHAT WAS DONE, AND WHAT FITS ITS FAILURE");
+    StoryText story = new StoryText(page, verbose);
+    review.chapters().stream().filter(chapter -> !chapter.planned()).forEach(story::chapter);
+    page.title(
+        "PRINCIPLES AND OPERATIONS (severity: unmet; ?: open, at worst so; dot: does not apply)");
+    TableText.write(page, review.table());
+    for (PlanDemands demands : review.demands()) {
+      page.title("WHAT " + demands.plan() + " MUST ACHIEVE, AND WHETHER IT DOES");
+      review.chapters().stream()
+          .filter(chapter -> chapter.subject().startsWith(demands.plan() + "/"))
+          .forEach(chapter -> plan(page, chapter));
+      new DemandText(page, verbose).demands(demands);
+    }
+    assumptions(page, review.assumptions());
+    page.title("NOT LOOKED AT, AND CAUTIONS");
+    page.hanging("  ", String.join(" ", review.notChecked()));
+    page.hanging("  ", String.join(" ", review.cautions()) + " " + versions(review.versions()));
+    return page.text();
+  }
+
+  private static void heading(Page page, Review review) {
+    Review.Heading heading = review.heading();
+    page.hanging(
+        "",
+        "Review of "
+            + heading.reference()
+            + " ("
+            + heading.provenance()
+            + " case"
+            + heading.source().map(source -> ", after " + source).orElse("")
+            + ")");
+    page.hanging("", heading.injury() + "; " + heading.patient());
+  }
+
+  private static String versions(Review.Versions versions) {
+    return "Bonewright "
+        + versions.engine()
+        + ", rule set "
+        + versions.ruleSet()
+        + ", content "
+        + versions.hash()
+        + ".";
+  }
+
+  private static void redFlags(Page page, List<RedFlag> flags) {
+    if (flags.isEmpty()) {
+      page.title("RED FLAGS: none recorded");
+      return;
+    }
+    page.title("RED FLAGS - a clinician answers these before anything below counts");
+    flags.forEach(flag -> page.hanging("  ! ", flag.what() + " (" + flag.since() + ")"));
+  }
+
+  private void questions(Page page, List<Question> questions) {
+    if (questions.isEmpty()) {
+      return;
+    }
+    page.title("FIND OUT FIRST");
+    int shown = verbose ? questions.size() : Math.min(MOST_QUESTIONS, questions.size());
+    for (int i = 0; i < shown; i++) {
+      Question question = questions.get(i);
+      page.hanging(
+          String.format(Locale.ROOT, "  %d ", i + 1),
+          question.question()
+              + " "
+              + settled(question)
+              + (verbose ? " [" + question.field() + "]" : ""));
+    }
+    if (shown < questions.size()) {
+      page.line("  and " + (questions.size() - shown) + " more with --verbose");
+    }
+  }
+
+  private static String settled(Question question) {
+    if (question.settles().isEmpty()) {
+      return "Helps with " + question.touches() + ".";
+    }
+    return "Alone settles "
+        + String.join(
+            "; ",
+            question.settles().stream()
+                .map(s -> s.title() + " (" + s.subject() + ", " + s.worst().word() + ")")
+                .toList())
+        + ".";
+  }
+
+  private static void plan(Page page, Chapter chapter) {
+    page.hanging("  ", chapter.subject() + ": " + chapter.what());
+  }
+
+  private void assumptions(Page page, List<Assumption> assumptions) {
+    if (assumptions.isEmpty()) {
+      return;
+    }
+    page.title("ASSUMED, FOR WANT OF A STATEMENT");
+    int shown = verbose ? assumptions.size() : Math.min(MOST_ASSUMPTIONS, assumptions.size());
+    assumptions.stream()
+        .limit(shown)
+        .forEach(a -> page.hanging("  ", a.what() + " (" + String.join(", ", a.subjects()) + ")"));
+    if (shown < assumptions.size()) {
+      page.line("  and " + (assumptions.size() - shown) + " more with --verbose");
+    }
+  }
+}

@@ -1,0 +1,31 @@
+package org.bonewright.review;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The account of one operation, stage or plan.
+ *
+ * @param subject id of the subject
+ * @param planned whether it is still to be done
+ * @param what what was done, or is to be done, in a few clauses
+ * @param outcome what became of it; empty for a plan
+ * @param fits findings led by one that fits how it failed, in the order of the table of failure
+ *     modes
+ * @param others the other findings, the most severe first; for a plan all of them
+ * @param met what was met
+ * @param unknown what cannot be judged, the possibly worst first
+ * @param noRecord names of principles that cannot be judged because nothing was recorded then
+ * @param notApplicable how many principles do not apply
+ */
+public record Chapter(
+    String subject,
+    boolean planned,
+    String what,
+    Optional<String> outcome,
+    List<Headline> fits,
+    List<Headline> others,
+    List<Line> met,
+    List<Line> unknown,
+    List<String> noRecord,
+    int notApplicable) {}

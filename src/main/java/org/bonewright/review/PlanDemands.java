@@ -1,0 +1,21 @@
+package org.bonewright.review;
+
+import java.util.List;
+
+/**
+ * What a plan must achieve, as the history teaches it, and whether it does.
+ *
+ * @param plan id of the plan
+ * @param demands one for each principle that an operation left unmet, or that the plan leaves open
+ */
+public record PlanDemands(String plan, List<Demand> demands) {
+
+  /**
+   * One thing that the plan must achieve.
+   *
+   * @param statement the principle in one sentence
+   * @param taughtBy the operations that left it unmet, in order; empty if the plan alone raises it
+   * @param answer what the plan does about it
+   */
+  public record Demand(String statement, List<String> taughtBy, Line answer) {}
+}

@@ -1,0 +1,146 @@
+package org.bonewright.review;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import org.bonewright.bone.Dimension;
+import org.bonewright.casefile.Answer;
+import org.bonewright.casefile.CaseFile;
+import org.bonewright.casefile.Examination;
+import org.bonewright.casefile.Finding;
+import org.bonewright.casefile.Host;
+import org.bonewright.casefile.InfectionSigns;
+import org.bonewright.casefile.NerveState;
+import org.bonewright.casefile.Quantity;
+
+/**
+ * Looks for what must go to a human at once, before any word on mechanics. Common practice, no
+ * source. The latest answer to each question counts.
+ */
+final class RedFlags {
+
+  private static final double IRRADIATED_GY = 50;
+
+  private final CaseFile caseFile;
+  private final List<Finding> latestFirst;
+  private final List<RedFlag> flags = new ArrayList<>();
+
+  private RedFlags(CaseFile caseFile) {
+    this.caseFile = caseFile;
+    this.latestFirst =
+        caseFile.findings().stream()
+            .sorted(Comparator.comparingDouble((Finding f) -> f.day().middle()).reversed())
+            .toList();
+  }
+
+  static List<RedFlag> of(CaseFile caseFile) {
+    RedFlags looked = new RedFlags(caseFile);
+    looked.infection();
+    looked.limb();
+    looked.bone();
+    looked.patient();
+    return List.copyOf(looked.flags);
+  }
+
+  private void infection() {
+    sign("Pus", InfectionSigns::pus);
+    sign("Sinus down to bone or implant", InfectionSigns::sinus);
+    sign(
+        "Wound broken down to bone or implant, metal may be exposed",
+        InfectionSigns::woundBreakdown);
+    sign("Fever", InfectionSigns::fever);
+  }
+
+  private void limb() {
+    present("Pulses absent", Finding::pulses, e -> e == Examination.ABSENT);
+    latest(Finding::skin)
+        .filter(seen -> seen.answer() == Finding.Skin.OPEN)
+        .ifPresent(seen -> flag("Open skin over the site", seen.finding()));
+    caseFile
+        .injury()
+        .compartmentSyndrome()
+        .filter(e -> e == Examination.PRESENT)
+        .ifPresent(e -> flags.add(new RedFlag("Compartment syndrome", "at the injury")));
+    nerve();
+  }
+
+  private void nerve() {
+    boolean fromInjury =
+        caseFile
+            .injury()
+            .nerve()
+            .map(n -> n.function() == NerveState.Function.COMPLETE_PALSY)
+            .orElse(false);
+    latest(Finding::nerve)
+        .filter(seen -> seen.answer().function() == NerveState.Function.COMPLETE_PALSY)
+        .filter(seen -> !fromInjury)
+        .ifPresent(
+            seen ->
+                flag(
+                    "Complete palsy of the "
+                        + Said.words(seen.answer().name())
+                        + " nerve that the injury did not cause",
+                    seen.finding()));
+  }
+
+  private void bone() {
+    present("Tumour suspected", Finding::tumourSuspected, e -> e == Examination.PRESENT);
+    latest(Finding::radiationGy)
+        .filter(seen -> seen.answer().max() >= IRRADIATED_GY)
+        .ifPresent(
+            seen -> flag("Irradiated bone, " + numbers(seen.answer()) + " Gy", seen.finding()));
+  }
+
+  private void patient() {
+    if (caseFile.patient().skeletallyMature().equals(Optional.of(Answer.NO))) {
+      flags.add(new RedFlag("Growth has not ended: outside the scope", "patient"));
+    }
+    if (caseFile.patient().pregnant().equals(Optional.of(Answer.YES))) {
+      flags.add(new RedFlag("Pregnancy", "patient"));
+    }
+    if (caseFile.patient().implantAllergy().equals(Optional.of(Examination.PRESENT))) {
+      flags.add(new RedFlag("Proven implant allergy", "patient"));
+    }
+    boolean bleeding =
+        latest(finding -> finding.host().flatMap(Host::drugs))
+            .map(seen -> seen.answer().contains(Host.Drug.ANTICOAGULANT))
+            .orElse(false);
+    if (bleeding && !caseFile.plans().isEmpty()) {
+      flags.add(new RedFlag("Anticoagulant, operation planned", "latest drug list"));
+    }
+    boolean examined = latest(Finding::infection).isPresent();
+    if (!examined && !caseFile.operations().isEmpty() && !caseFile.plans().isEmpty()) {
+      flags.add(new RedFlag("Key data missing: no examination for infection on file", "findings"));
+    }
+  }
+
+  private record Seen<T>(T answer, Finding finding) {}
+
+  private <T> Optional<Seen<T>> latest(Function<Finding, Optional<T>> question) {
+    return latestFirst.stream()
+        .flatMap(f -> question.apply(f).stream().map(answer -> new Seen<>(answer, f)))
+        .findFirst();
+  }
+
+  private void sign(String what, Function<InfectionSigns, Optional<Examination>> sign) {
+    present(what, finding -> finding.infection().flatMap(sign), e -> e == Examination.PRESENT);
+  }
+
+  private void present(
+      String what, Function<Finding, Optional<Examination>> question, Predicate<Examination> bad) {
+    latest(question)
+        .filter(seen -> bad.test(seen.answer()))
+        .ifPresent(seen -> flag(what, seen.finding()));
+  }
+
+  private void flag(String what, Finding finding) {
+    flags.add(new RedFlag(what, "found on day " + numbers(finding.day())));
+  }
+
+  private static String numbers(Quantity quantity) {
+    return Dimension.stated(quantity, "").numbers();
+  }
+}

@@ -1,0 +1,61 @@
+package org.bonewright.review;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The review of a case.
+ *
+ * @param heading what is reviewed
+ * @param versions what reviewed it
+ * @param redFlags what must go to a human at once; may be empty
+ * @param summary the upshot in one or two sentences
+ * @param chapters one for each operation, then one for each stage and plan, in order of time
+ * @param table the principles against the operations
+ * @param demands what each plan must achieve and whether it does
+ * @param questions what to find out first, most decisive first
+ * @param assumptions what was assumed because the file does not say
+ * @param notChecked what this rule set does not look at
+ * @param cautions what every reader must know
+ * @param leavesCriticalOpen whether the plan leaves a critical principle unmet, accepted or not, or
+ *     unknown
+ */
+public record Review(
+    Heading heading,
+    Versions versions,
+    List<RedFlag> redFlags,
+    String summary,
+    List<Chapter> chapters,
+    PrincipleTable table,
+    List<PlanDemands> demands,
+    List<Question> questions,
+    List<Assumption> assumptions,
+    List<String> notChecked,
+    List<String> cautions,
+    boolean leavesCriticalOpen) {
+
+  /**
+   * What is reviewed.
+   *
+   * @param reference the hospital's own reference
+   * @param provenance where the case comes from, as a word
+   * @param source the published text that it follows, if any
+   * @param patient the patient in a few words
+   * @param injury bone and injury in a few words
+   */
+  public record Heading(
+      String reference,
+      String provenance,
+      Optional<String> source,
+      String patient,
+      String injury) {}
+
+  /**
+   * What reviewed it.
+   *
+   * @param engine version of Bonewright
+   * @param ruleSet version of the rule set
+   * @param hash content hash of the rule set
+   */
+  public record Versions(String engine, String ruleSet, String hash) {}
+}

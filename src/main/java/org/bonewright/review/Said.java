@@ -1,0 +1,158 @@
+package org.bonewright.review;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.bonewright.bone.Dimension;
+import org.bonewright.casefile.Bone;
+import org.bonewright.casefile.CaseFile;
+import org.bonewright.casefile.Cerclage;
+import org.bonewright.casefile.Compression;
+import org.bonewright.casefile.Direction;
+import org.bonewright.casefile.ExternalFixator;
+import org.bonewright.casefile.Graft;
+import org.bonewright.casefile.Implant;
+import org.bonewright.casefile.Injury;
+import org.bonewright.casefile.LagScrew;
+import org.bonewright.casefile.Nail;
+import org.bonewright.casefile.Operation;
+import org.bonewright.casefile.Outcome;
+import org.bonewright.casefile.Patient;
+import org.bonewright.casefile.Plate;
+import org.bonewright.casefile.Quantity;
+import org.bonewright.casefile.Strut;
+
+/** Says the records of a case in a surgeon's words. */
+final class Said {
+
+  private Said() {}
+
+  static String words(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+
+  static String numbers(Quantity quantity) {
+    return Dimension.stated(quantity, "").numbers();
+  }
+
+  static String patient(Patient patient) {
+    List<String> parts = new ArrayList<>();
+    parts.add(patient.ageYears().map(age -> numbers(age) + " years").orElse("age not stated"));
+    patient.sex().filter(sex -> sex != Patient.Sex.OTHER).ifPresent(sex -> parts.add(words(sex)));
+    patient.weightKg().ifPresent(kg -> parts.add(numbers(kg) + " kg"));
+    patient.demand().ifPresent(demand -> parts.add(words(demand)));
+    return String.join(", ", parts);
+  }
+
+  static String injury(CaseFile caseFile) {
+    Bone bone = caseFile.bone();
+    Injury injury = caseFile.injury();
+    List<String> parts = new ArrayList<>();
+    parts.add(words(bone.side()) + " " + words(bone.name()));
+    parts.add(
+        injury.pattern().map(Said::words).map(p -> p + " pattern").orElse("pattern not stated"));
+    injury
+        .openGrade()
+        .map(g -> g == Injury.OpenGrade.NONE ? "closed" : "open, grade " + g.name())
+        .ifPresent(parts::add);
+    injury
+        .zone()
+        .flatMap(z -> z.fromMm().flatMap(a -> z.toMm().map(b -> numbers(a) + " to " + numbers(b))))
+        .ifPresent(zone -> parts.add("zone " + zone + " mm"));
+    return String.join(", ", parts);
+  }
+
+  /** The operation in a few clauses; one that has a title is told by it and its implants alone. */
+  static String operation(Operation operation) {
+    List<String> parts = new ArrayList<>();
+    operation.title().ifPresent(parts::add);
+    operation
+        .fixation()
+        .ifPresentOrElse(
+            put -> put.forEach(implant -> parts.add(implant(implant))),
+            () -> parts.add("implants not stated"));
+    if (operation.title().isPresent()) {
+      return String.join("; ", parts);
+    }
+    operation.concept().ifPresent(concept -> parts.add(words(concept) + " stability"));
+    operation
+        .compression()
+        .filter(c -> c.method() != Compression.Method.NONE)
+        .ifPresent(c -> parts.add("compressed by " + words(c.method())));
+    operation
+        .biology()
+        .filter(grafts -> !grafts.isEmpty())
+        .ifPresent(grafts -> grafts.forEach(graft -> parts.add(graft(graft))));
+    operation
+        .removed()
+        .filter(removed -> !removed.isEmpty())
+        .ifPresent(
+            removed ->
+                parts.add(
+                    "removed " + String.join(", ", removed.stream().map(r -> r.of()).toList())));
+    return String.join("; ", parts);
+  }
+
+  private static String graft(Graft graft) {
+    return words(graft.kind()) + graft.volumeMl().map(v -> " " + numbers(v) + " mL").orElse("");
+  }
+
+  private static String implant(Implant implant) {
+    if (implant instanceof Plate plate) {
+      return plate(plate);
+    }
+    if (implant instanceof Nail nail) {
+      return nail.outerMm().map(d -> numbers(d) + " mm ").orElse("")
+          + "nail"
+          + nail.bolts().map(bolts -> ", " + bolts.size() + " bolts").orElse("");
+    }
+    if (implant instanceof Strut strut) {
+      return words(strut.where()) + " strut";
+    }
+    return implant instanceof ExternalFixator
+        ? "external fixator"
+        : implant instanceof LagScrew ? "lag screw" : implant instanceof Cerclage ? "cerclage" : "";
+  }
+
+  private static String plate(Plate plate) {
+    StringBuilder words = new StringBuilder();
+    plate.holes().ifPresent(holes -> words.append(holes).append("-hole "));
+    plate.surface().map(Said::surface).ifPresent(surface -> words.append(surface).append(' '));
+    words.append(plate.family().map(Said::words).map(f -> f + " plate").orElse("plate"));
+    plate
+        .screws()
+        .ifPresent(
+            rows ->
+                words
+                    .append(", ")
+                    .append(rows.stream().mapToInt(row -> row.at().size()).sum())
+                    .append(" screws"));
+    return words.toString();
+  }
+
+  private static String surface(Direction direction) {
+    for (Direction.Named named : Direction.Named.values()) {
+      if (named.direction().equals(direction)) {
+        return words(named);
+      }
+    }
+    return Dimension.number(direction.degrees()) + "°";
+  }
+
+  static Optional<String> outcome(Operation operation) {
+    return operation.outcome().map(Said::outcome);
+  }
+
+  private static String outcome(Outcome outcome) {
+    String day = outcome.day().map(d -> " by day " + numbers(d)).orElse("");
+    String mode = outcome.mode().map(m -> ": " + words(m)).orElse("");
+    String hole = outcome.hole().map(h -> " (hole " + h + ")").orElse("");
+    String result = words(outcome.result());
+    return result.substring(0, 1).toUpperCase(Locale.ROOT)
+        + result.substring(1)
+        + day
+        + mode
+        + hole;
+  }
+}

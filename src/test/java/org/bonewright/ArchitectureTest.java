@@ -1,0 +1,169 @@
+package org.bonewright;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchCondition;
+import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.lang.ConditionEvents;
+import com.tngtech.archunit.lang.SimpleConditionEvent;
+import org.jspecify.annotations.NullMarked;
+
+@AnalyzeClasses(packages = "org.bonewright", importOptions = ImportOption.DoNotIncludeTests.class)
+class ArchitectureTest {
+
+  @ArchTest
+  static final ArchRule data_flows_one_way =
+      layeredArchitecture()
+          .consideringOnlyDependenciesInLayers()
+          .layer("casefile")
+          .definedBy("org.bonewright.casefile")
+          .layer("reading")
+          .definedBy("org.bonewright.casefile.reading")
+          .layer("checking")
+          .definedBy("org.bonewright.casefile.checking")
+          .layer("bone")
+          .definedBy("org.bonewright.bone")
+          .layer("measures")
+          .definedBy("org.bonewright.measures")
+          .layer("principles")
+          .definedBy("org.bonewright.principles", "org.bonewright.rules..")
+          .layer("review")
+          .definedBy("org.bonewright.review")
+          .layer("report")
+          .definedBy("org.bonewright.report")
+          .layer("cli")
+          .definedBy("org.bonewright.cli")
+          .whereLayer("casefile")
+          .mayNotAccessAnyLayer()
+          .whereLayer("reading")
+          .mayOnlyAccessLayers("casefile")
+          .whereLayer("checking")
+          .mayOnlyAccessLayers("casefile", "reading")
+          .whereLayer("bone")
+          .mayOnlyAccessLayers("casefile")
+          .whereLayer("measures")
+          .mayOnlyAccessLayers("casefile", "bone")
+          .whereLayer("principles")
+          .mayOnlyAccessLayers("casefile", "bone", "measures")
+          .whereLayer("review")
+          .mayOnlyAccessLayers("casefile", "bone", "measures", "principles")
+          .whereLayer("report")
+          .mayOnlyAccessLayers("review", "principles", "measures", "bone")
+          .whereLayer("cli")
+          .mayNotBeAccessedByAnyLayer()
+          .because("a number that flows back could justify itself");
+
+  @ArchTest
+  static final ArchRule packages_are_free_of_cycles =
+      slices()
+          .matching("org.bonewright.(**)")
+          .should()
+          .beFreeOfCycles()
+          .because("each package knows only those before it");
+
+  @ArchTest
+  static final ArchRule only_principles_knows_the_rule_engine =
+      noClasses()
+          .that()
+          .resideOutsideOfPackages("org.bonewright.principles", "org.bonewright.rules..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("org.drools..", "org.kie..")
+          .because("the engine is a detail of how principles are judged");
+
+  @ArchTest
+  static final ArchRule records_of_the_case_know_no_library =
+      noClasses()
+          .that()
+          .resideInAPackage("org.bonewright.casefile")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("tools.jackson..", "com.github.victools..")
+          .because("a case is data, however it was written down");
+
+  @ArchTest
+  static final ArchRule nothing_depends_on_the_clock_or_on_chance =
+      noClasses()
+          .should()
+          .dependOnClassesThat()
+          .haveFullyQualifiedName("java.time.Clock")
+          .orShould()
+          .dependOnClassesThat()
+          .haveFullyQualifiedName("java.time.LocalDate")
+          .orShould()
+          .dependOnClassesThat()
+          .haveFullyQualifiedName("java.time.Instant")
+          .orShould()
+          .dependOnClassesThat()
+          .haveFullyQualifiedName("java.util.Random")
+          .orShould()
+          .callMethod(System.class, "currentTimeMillis")
+          .orShould()
+          .callMethod(System.class, "nanoTime")
+          .because("the same input gives the same bytes");
+
+  @ArchTest
+  static final ArchRule nothing_goes_out_to_a_network =
+      noClasses()
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("java.net..", "javax.net..")
+          .because("nothing entered leaves the machine");
+
+  @ArchTest
+  static final ArchRule state_is_final =
+      fields()
+          .that()
+          .areDeclaredInClassesThat()
+          .resideInAnyPackage(
+              "org.bonewright.casefile..",
+              "org.bonewright.bone",
+              "org.bonewright.principles",
+              "org.bonewright.review")
+          .and()
+          .areStatic()
+          .should()
+          .beFinal()
+          .because("reviews of several threads must not meet");
+
+  @ArchTest
+  static final ArchRule every_package_says_why_it_exists_and_is_null_marked =
+      classes()
+          .that()
+          .resideOutsideOfPackage("org.bonewright.rules..")
+          .should(resideInADocumentedPackage());
+
+  @ArchTest
+  static final ArchRule names_say_the_noun =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("org.bonewright.rules..")
+          .should()
+          .haveSimpleNameEndingWith("Utils")
+          .orShould()
+          .haveSimpleNameEndingWith("Helper")
+          .orShould()
+          .haveSimpleNameEndingWith("Manager")
+          .orShould()
+          .haveSimpleNameEndingWith("Impl");
+
+  private static ArchCondition<JavaClass> resideInADocumentedPackage() {
+    return new ArchCondition<>("reside in a package with a null-marked package-info") {
+      @Override
+      public void check(JavaClass javaClass, ConditionEvents events) {
+        boolean marked = javaClass.getPackage().isAnnotatedWith(NullMarked.class);
+        events.add(
+            new SimpleConditionEvent(
+                javaClass, marked, javaClass.getPackageName() + " has no package-info"));
+      }
+    };
+  }
+}

@@ -1,0 +1,117 @@
+package org.bonewright.bone;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import org.bonewright.casefile.Quantity;
+import org.bonewright.casefile.Resection;
+import org.bonewright.casefile.Zone;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+
+class FractureZoneTest {
+
+  private static FractureZone zone(Quantity from, Quantity to) {
+    return FractureZone.of(new Zone(Optional.of(from), Optional.of(to), Optional.empty()));
+  }
+
+  private static FractureZone zone(double from, double to) {
+    return zone(Quantity.of(from), Quantity.of(to));
+  }
+
+  private static Resection resection(double from, double to) {
+    return new Resection(Quantity.of(from), Quantity.of(to));
+  }
+
+  private static void spans(Optional<Dimension> dimension, double min, double max) {
+    assertThat(dimension).isPresent();
+    assertThat(dimension.get().min()).isEqualTo(min);
+    assertThat(dimension.get().max()).isEqualTo(max);
+    assertThat(dimension.get().assumed()).isFalse();
+  }
+
+  @Nested
+  class AsStated {
+
+    @Test
+    void runs_from_its_near_to_its_far_end() {
+      spans(zone(168, 196).length(), 28, 28);
+      spans(zone(168, 196).centre(), 182, 182);
+    }
+
+    @Test
+    void ends_that_are_ranges_give_ranges() {
+      FractureZone vague = zone(new Quantity(166, 170), new Quantity(194, 200));
+      spans(vague.length(), 24, 34);
+      spans(vague.centre(), 180, 185);
+    }
+
+    @Test
+    void is_never_shorter_than_nothing() {
+      spans(zone(new Quantity(170, 180), new Quantity(175, 185)).length(), 0, 15);
+    }
+
+    @Test
+    void a_length_of_its_own_counts_before_the_levels() {
+      Zone both =
+          new Zone(
+              Optional.of(Quantity.of(168)),
+              Optional.of(Quantity.of(196)),
+              Optional.of(Quantity.of(30)));
+      spans(FractureZone.of(both).length(), 30, 30);
+    }
+
+    @Test
+    void with_a_length_alone_its_place_is_unknown() {
+      FractureZone zone =
+          FractureZone.of(
+              new Zone(Optional.empty(), Optional.empty(), Optional.of(Quantity.of(30))));
+      spans(zone.length(), 30, 30);
+      assertThat(zone.centre()).isEmpty();
+    }
+
+    @Test
+    void with_one_end_alone_nothing_is_known() {
+      Zone oneEnd = new Zone(Optional.of(Quantity.of(168)), Optional.empty(), Optional.empty());
+      assertThat(FractureZone.of(oneEnd)).isEqualTo(FractureZone.UNKNOWN);
+    }
+  }
+
+  @Nested
+  class AfterAResection {
+
+    @Test
+    void is_shorter_by_what_was_cut_out() {
+      // 28 - 6
+      FractureZone left = zone(168, 196).after(List.of(resection(176, 182)));
+      spans(left.length(), 22, 22);
+      spans(left.centre(), 182, 182);
+    }
+
+    @Test
+    void is_shorter_by_every_piece() {
+      spans(
+          zone(168, 196).after(List.of(resection(168, 172), resection(190, 196))).length(), 18, 18);
+    }
+
+    @Test
+    void has_no_length_left_where_more_was_cut_out() {
+      spans(zone(179, 181).after(List.of(resection(170, 190))).length(), 0, 0);
+    }
+
+    @Test
+    void an_uncertain_cut_leaves_an_uncertain_length() {
+      // 28 - (4 to 10)
+      Resection vague = new Resection(new Quantity(174, 176), new Quantity(180, 184));
+      spans(zone(168, 196).after(List.of(vague)).length(), 18, 24);
+    }
+
+    @Test
+    void is_as_it_was_where_nothing_was_cut_out() {
+      assertThat(zone(168, 196).after(List.of())).isEqualTo(zone(168, 196));
+      assertThat(FractureZone.UNKNOWN.after(List.of(resection(176, 182))))
+          .isEqualTo(FractureZone.UNKNOWN);
+    }
+  }
+}

@@ -1,0 +1,221 @@
+package org.bonewright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class CommandLineTest {
+
+  private static final String DEMO = "cases/demo/femur-three-operations/case.json";
+  private static final String SOUND = "cases/bases/tibia-bridging-plate-fresh.json";
+
+  private record Answer(int code, String out, String err) {}
+
+  private static Answer run(String... args) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    int code =
+        Main.run(
+            args,
+            new PrintStream(out, true, StandardCharsets.UTF_8),
+            new PrintStream(err, true, StandardCharsets.UTF_8));
+    return new Answer(
+        code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+  }
+
+  @Nested
+  class A_review {
+
+    @Test
+    void of_the_demo_fits_a_screen_of_eighty_lines_and_leaves_with_one() {
+      Answer answer = run("review", DEMO);
+
+      assertThat(answer.code()).isEqualTo(1);
+      assertThat(answer.out().lines().count()).isLessThanOrEqualTo(80);
+      assertThat(answer.out().lines()).allMatch(line -> line.length() <= 96);
+      assertThat(answer.err()).isEmpty();
+    }
+
+    @Test
+    void of_a_case_without_a_plan_leaves_with_zero() {
+      assertThat(run("review", SOUND).code()).isZero();
+    }
+
+    @Test
+    void gives_the_same_bytes_each_time() {
+      assertThat(run("review", DEMO, "--format", "json").out())
+          .isEqualTo(run("review", DEMO, "--format", "json").out())
+          .startsWith("{")
+          .endsWith("}\n");
+    }
+
+    @Test
+    void goes_whole_to_a_file(@TempDir Path folder) throws IOException {
+      Path file = folder.resolve("review.txt");
+
+      Answer answer = run("review", DEMO, "--output", file.toString());
+
+      assertThat(answer.out()).isEmpty();
+      assertThat(Files.readString(file)).isEqualTo(run("review", DEMO).out());
+      try (Stream<Path> left = Files.list(folder)) {
+        assertThat(left).containsExactly(file);
+      }
+    }
+
+    @Test
+    void says_when_the_file_cannot_be_written() {
+      Answer answer = run("review", DEMO, "--output", "/no/such/folder/review.txt");
+
+      assertThat(answer.code()).isEqualTo(2);
+      assertThat(answer.err()).contains("/no/such/folder/review.txt cannot be written");
+    }
+
+    @Test
+    void shows_the_arithmetic_when_asked() {
+      assertThat(run("review", DEMO, "--verbose").out())
+          .contains("plate 128 mm / zone 29 mm = 4.41")
+          .contains("met if Span ratio were");
+    }
+  }
+
+  @Nested
+  class Bad_input {
+
+    @Test
+    void lists_every_problem_and_leaves_with_two(@TempDir Path folder) throws IOException {
+      Path file = folder.resolve("case.json");
+      Files.writeString(
+          file,
+          Files.readString(Path.of(SOUND))
+              .replaceFirst("\"side\": \"[a-z]+\"", "\"side\": \"middle\"")
+              .replaceFirst("\"sex\": \"[a-z]+\"", "\"sexe\": \"male\""));
+
+      Answer answer = run("review", file.toString());
+
+      assertThat(answer.code()).isEqualTo(2);
+      assertThat(answer.out()).isEmpty();
+      assertThat(answer.err())
+          .contains("2 errors")
+          .contains("/bone/side")
+          .contains("left, right")
+          .contains("/patient/sexe")
+          .contains("\"sex\"");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"no-such-file.json", "cases", ""})
+    void names_a_file_that_cannot_be_read(String name) {
+      Answer answer = run("review", name);
+
+      assertThat(answer.code()).isEqualTo(2);
+      assertThat(answer.err()).contains("cannot be").doesNotContain("Exception");
+    }
+
+    @Test
+    void explains_a_wrong_option() {
+      Answer answer = run("review", DEMO, "--fromat", "json");
+
+      assertThat(answer.code()).isEqualTo(2);
+      assertThat(answer.err()).contains("--fromat").contains("bonewright review --help");
+    }
+
+    @Test
+    void names_an_unknown_principle() {
+      Answer answer = run("principles", "no-such-thing");
+
+      assertThat(answer.code()).isEqualTo(2);
+      assertThat(answer.err()).contains("no principle no-such-thing");
+    }
+  }
+
+  @Nested
+  class Other_commands {
+
+    @Test
+    void check_says_that_a_file_is_usable() {
+      assertThat(run("check", SOUND).out()).contains("usable");
+    }
+
+    @Test
+    void check_lists_what_the_minimum_set_lacks(@TempDir Path folder) throws IOException {
+      Path file = folder.resolve("sparse.json");
+      Files.writeString(
+          file,
+          "{\"schema\": \"bonewright/case/1\", \"reference\": \"sparse\","
+              + " \"provenance\": \"invented\", \"patient\": {}, \"bone\": {\"name\": \"ulna\","
+              + " \"side\": \"left\"}, \"injury\": {}}");
+
+      assertThat(run("check", file.toString(), "--todo").out())
+          .contains("/patient/ageYears")
+          .contains("/injury/pattern")
+          .contains("/findings/0/infection/crpMgL");
+    }
+
+    @Test
+    void principles_lists_each_principle_once() {
+      String list = run("principles").out();
+
+      assertThat(list.lines().filter(line -> line.contains("plate-span-ratio"))).hasSize(1);
+    }
+
+    @Test
+    void principles_shows_one_with_limits_and_sources() {
+      assertThat(run("principles", "nail-diameter-fits-isthmus").out())
+          .contains("Limits")
+          .contains("Millar et al.")
+          .contains("(from memory)")
+          .contains("Reviewed by: nobody yet");
+    }
+
+    @Test
+    void measures_are_listed_with_formula_and_source() {
+      assertThat(run("principles", "--measures").out())
+          .contains("plate-span-ratio - Span ratio")
+          .contains("plate length divided by zone length")
+          .contains("failed-principles-cured");
+    }
+
+    @Test
+    void schema_is_a_json_schema() {
+      assertThat(run("schema").out()).contains("https://json-schema.org/draft/2020-12/schema");
+    }
+
+    @Test
+    void warm_up_works_without_a_word() {
+      Answer answer = run("warm-up");
+
+      assertThat(answer.code()).isZero();
+      assertThat(answer.out()).isEmpty();
+    }
+
+    static Stream<String> commands() {
+      return Stream.of("review", "check", "principles", "schema");
+    }
+
+    @ParameterizedTest
+    @MethodSource("commands")
+    void help_has_examples(String command) {
+      Answer answer = run(command, "--help");
+
+      assertThat(answer.code()).isZero();
+      assertThat(answer.out()).contains("Example").contains("bonewright " + command);
+    }
+
+    @Test
+    void without_a_command_the_usage_is_shown() {
+      assertThat(run().out()).contains("Examples:").contains("does not replace clinical");
+    }
+  }
+}

@@ -1,0 +1,178 @@
+package org.bonewright.measures;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import org.bonewright.casefile.CaseFile;
+import org.bonewright.casefile.CaseText;
+import tools.jackson.databind.JsonNode;
+
+/**
+ * Measures of cases from which something was taken out. Where less is known no measure may fail,
+ * and none may become more certain.
+ */
+class IgnoranceTest {
+
+  /**
+   * Fields whose absence says something, or falls back on something else that the file says: plans
+   * are closed; an older finding, the injury or a table steps in; a row without holes is no row; an
+   * undated measurement counts as known from the start; a line that is not said to be compressed is
+   * read from the concept.
+   */
+  private static final String TELLS_BY_ITS_ABSENCE =
+      "/plans/.*/(aftercare|load|samples|biology|infectionCare|resection|compression|removed)\\b.*"
+          + "|/findings.*|/bone/quality.*|/bone/sections.*|/operations|/plans|.*/screws/\\d+/at"
+          + "|.*/(compression|removed|resection|farDefectPercent)";
+
+  private static final List<CaseText> CASES = cases();
+
+  private static List<CaseText> cases() {
+    List<CaseText> cases = new ArrayList<>();
+    cases.add(CaseText.plated().redone("plate-broken-at-empty-hole"));
+    cases.add(CaseText.nailed().redone("bolt-broken"));
+    MeasureCatalogueTest.caseFiles().stream()
+        .map(IgnoranceTest::text)
+        .filter(text -> text.read().caseFile().isPresent())
+        .forEach(cases::add);
+    return cases.stream().flatMap(text -> Stream.of(text, vague(text))).toList();
+  }
+
+  private static CaseText text(java.nio.file.Path file) {
+    try {
+      return CaseText.of(Files.readString(file));
+    } catch (IOException exception) {
+      throw new UncheckedIOException(exception);
+    }
+  }
+
+  /** Return the case with every number as a range, wherever one is allowed. */
+  private static CaseText vague(CaseText exact) {
+    CaseText vague = exact;
+    for (String pointer : pointers(exact)) {
+      JsonNode value = exact.tree().at(pointer);
+      int last = pointer.lastIndexOf('/');
+      if (value.isNumber() && !pointer.substring(last + 1).matches("\\d+")) {
+        String range = "{min: " + value.asDouble() + ", max: " + (value.asDouble() + 1) + "}";
+        CaseText changed =
+            vague.at(
+                pointer.substring(0, last), "{" + pointer.substring(last + 1) + ": " + range + "}");
+        vague = changed.read().caseFile().isPresent() ? changed : vague;
+      }
+    }
+    return vague;
+  }
+
+  /** Return where every field of every group stands, the outermost first. */
+  private static List<String> pointers(CaseText text) {
+    List<String> pointers = new ArrayList<>();
+    collect(text.tree(), "", pointers);
+    return pointers;
+  }
+
+  private static void collect(JsonNode node, String at, List<String> pointers) {
+    if (node.isObject()) {
+      node.forEachEntry(
+          (name, value) -> {
+            pointers.add(at + "/" + name);
+            collect(value, at + "/" + name, pointers);
+          });
+    }
+    for (int i = 0; node.isArray() && i < node.size(); i++) {
+      collect(node.get(i), at + "/" + i, pointers);
+    }
+  }
+
+  /** Return the case without one field, if that leaves a case that can be read. */
+  private static Optional<CaseText> without(CaseText text, String pointer) {
+    return Optional.of(text)
+        .filter(whole -> !whole.tree().at(pointer).isMissingNode())
+        .map(whole -> whole.without(pointer))
+        .filter(less -> less.read().caseFile().isPresent());
+  }
+
+  @Provide
+  Arbitrary<CaseText> thinned() {
+    return Arbitraries.of(CASES)
+        .flatMap(
+            text ->
+                Arbitraries.randomValue(Function.<Random>identity())
+                    .map(random -> thin(text, random)));
+  }
+
+  /** Return the case without a random share of its fields. */
+  private static CaseText thin(CaseText text, Random random) {
+    double share = random.nextDouble() * 0.4;
+    CaseText left = text;
+    for (String pointer : pointers(text)) {
+      if (random.nextDouble() < share && pointer.chars().filter(c -> c == '/').count() > 1) {
+        left = without(left, pointer).orElse(left);
+      }
+    }
+    return left;
+  }
+
+  @Property(tries = 150, seed = "20260101")
+  void every_reading_of_a_thinned_case_is_sound(@ForAll("thinned") CaseText text) {
+    Sound.check(text.file());
+  }
+
+  @Property(tries = 60, seed = "20260102")
+  void no_reading_becomes_more_certain_when_one_more_field_is_absent(
+      @ForAll("thinned") CaseText text) {
+    Map<String, Reading> before = readings(text.file());
+    for (String pointer : pointers(text)) {
+      if (!pointer.matches(TELLS_BY_ITS_ABSENCE)) {
+        without(text, pointer)
+            .ifPresent(less -> lessCertain(before, readings(less.file()), pointer));
+      }
+    }
+  }
+
+  private static void lessCertain(
+      Map<String, Reading> before, Map<String, Reading> after, String pointer) {
+    before.forEach(
+        (measure, reading) -> {
+          Reading now = after.getOrDefault(measure, reading);
+          assertThat(width(now))
+              .as("%s without %s: %s, then %s", measure, pointer, reading, now)
+              .isGreaterThanOrEqualTo(width(reading) - 1e-9);
+        });
+  }
+
+  /** Return how much is left open: a range by its length, words by their number. */
+  private static double width(Reading reading) {
+    if (reading instanceof Reading.Amount amount) {
+      return amount.max() - amount.min();
+    }
+    if (reading instanceof Reading.Word word) {
+      return word.possible().size() - 1;
+    }
+    return reading instanceof Reading.Unknown ? Double.POSITIVE_INFINITY : 0;
+  }
+
+  private static Map<String, Reading> readings(CaseFile file) {
+    Map<String, Reading> readings = new LinkedHashMap<>();
+    for (Subject subject : Subject.of(file)) {
+      Scene scene = new Scene(subject, Taken.CATALOGUE);
+      Taken.CATALOGUE
+          .definitions()
+          .forEach(d -> readings.put(d.id() + " of " + subject.id(), scene.read(d.id())));
+    }
+    return readings;
+  }
+}

@@ -1,0 +1,56 @@
+package org.bonewright.measures;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import org.bonewright.casefile.CaseText;
+import org.junit.jupiter.api.Test;
+
+class SceneTest {
+
+  private static Scene scene(CaseText text, String subject) {
+    return new Scene(Taken.subject(text.file(), subject), Taken.CATALOGUE);
+  }
+
+  @Test
+  void takes_a_measure_once() {
+    Scene scene = scene(CaseText.plated(), "op-1");
+    assertThat(scene.read("plate-length")).isSameAs(scene.read("plate-length"));
+  }
+
+  @Test
+  void refuses_a_measure_that_there_is_not() {
+    Scene scene = scene(CaseText.plated(), "op-1");
+    assertThatThrownBy(() -> scene.read("no-such-measure"))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("no-such-measure");
+  }
+
+  @Test
+  void a_word_is_certain_when_it_is_the_only_one_and_possible_when_nothing_is_known() {
+    Scene plated = scene(CaseText.plated(), "op-1");
+    assertThat(plated.certainly("plate-used", "yes")).isTrue();
+    assertThat(plated.possibly("plate-used", "no")).isFalse();
+    Scene bare = scene(CaseText.bare(), "op-1");
+    assertThat(bare.certainly("pattern-class", "simple")).isFalse();
+    assertThat(bare.possibly("pattern-class", "simple")).isTrue();
+  }
+
+  @Test
+  void the_failure_answered_to_is_that_of_the_last_operation_meant_to_unite_the_bone() {
+    CaseText text =
+        CaseText.bare()
+            .with(
+                """
+                {operations: [
+                  {id: 'op-1', outcome: {result: 'failed'}},
+                  {id: 'op-2', outcome: {result: 'stage-done'}},
+                  {id: 'op-3'}],
+                 plans: [{id: 'plan-a', stages: [{id: 'stage-1'}, {id: 'stage-2'}]}]}
+                """);
+    assertThat(scene(text, "op-1").failedBefore()).isEmpty();
+    assertThat(scene(text, "op-3").failedBefore().orElseThrow().operation().id()).isEqualTo("op-1");
+    assertThat(scene(text, "plan-a/stage-2").failedBefore().orElseThrow().operation().id())
+        .isEqualTo("op-3");
+  }
+}

@@ -1,0 +1,81 @@
+package org.bonewright.measures;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.bonewright.casefile.CaseText;
+import org.bonewright.casefile.Finding;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+
+class SubjectTest {
+
+  private static final CaseText TEXT =
+      CaseText.bare()
+          .with(
+              """
+              {operations: [{id: 'op-1', day: 10}, {id: 'op-2', day: 100}],
+               findings: [{day: 0, pain: 1}, {day: 50, pain: 5}, {day: 100, pain: 6},
+                 {day: 150, pain: 8}],
+               plans: [{id: 'plan-a', stages: [{id: 'stage-1'}, {id: 'stage-2'}]},
+                 {id: 'plan-b', stages: []}]}
+              """);
+
+  private static Subject subject(CaseText text, String id) {
+    return Taken.subject(text.file(), id);
+  }
+
+  private static List<Double> painKnownTo(CaseText text, String id) {
+    return subject(text, id).findings().stream()
+        .map(Finding::pain)
+        .map(pain -> pain.orElseThrow().min())
+        .toList();
+  }
+
+  @Test
+  void are_the_operations_then_each_plan_with_its_stages_first() {
+    assertThat(Subject.of(TEXT.file()))
+        .extracting(Subject::id)
+        .containsExactly("op-1", "op-2", "plan-a/stage-1", "plan-a/stage-2", "plan-a");
+  }
+
+  @Test
+  void a_stage_comes_after_every_operation_and_the_stages_before_it() {
+    assertThat(subject(TEXT, "plan-a/stage-2").before())
+        .extracting(operation -> operation.id())
+        .containsExactly("op-1", "op-2", "stage-1");
+    assertThat(subject(TEXT, "plan-a").before())
+        .extracting(operation -> operation.id())
+        .containsExactly("op-1", "op-2");
+  }
+
+  @Test
+  void a_plan_is_told_by_its_last_stage() {
+    assertThat(subject(TEXT, "plan-a").operation().id()).isEqualTo("stage-2");
+    assertThat(subject(TEXT, "plan-a").path(subject(TEXT, "plan-a").operation()))
+        .isEqualTo("plan-a/stage-2");
+  }
+
+  @Nested
+  class Findings {
+
+    @Test
+    void are_those_up_to_the_day_of_the_operation_the_latest_first() {
+      assertThat(painKnownTo(TEXT, "op-1")).containsExactly(1.0);
+      assertThat(painKnownTo(TEXT, "op-2")).containsExactly(6.0, 5.0, 1.0);
+    }
+
+    @Test
+    void are_all_of_them_for_a_plan() {
+      assertThat(painKnownTo(TEXT, "plan-a")).containsExactly(8.0, 6.0, 5.0, 1.0);
+    }
+
+    @Test
+    void of_an_operation_without_a_day_are_those_up_to_the_one_before() {
+      CaseText undated = TEXT.at("/operations/1", "{day: null}");
+      assertThat(painKnownTo(undated, "op-2")).containsExactly(1.0);
+      assertThat(painKnownTo(undated.at("/operations/0", "{day: null}"), "op-1"))
+          .containsExactly(1.0);
+    }
+  }
+}
