@@ -11,7 +11,6 @@ import org.bonewright.casefile.Operation;
 import org.bonewright.casefile.Outcome;
 import org.bonewright.casefile.Plate;
 import org.bonewright.casefile.Removal;
-import org.bonewright.casefile.ScrewRow;
 
 /**
  * What holds the bone at the end of an operation: what that operation put in, and what earlier ones
@@ -76,45 +75,27 @@ public record Construct(List<Held> implants, boolean known) {
     for (int i = 0; i < held.size(); i++) {
       Held h = held.get(i);
       if (h.path().equals(removal.of())) {
-        if (!removal.holes().isEmpty() && h.implant() instanceof Plate plate) {
-          held.set(i, new Held(h.operation(), without(plate, removal.holes()), h.retained()));
-        } else {
+        if (removal.isWhole()) {
           held.remove(i);
+        } else {
+          held.set(i, new Held(h.operation(), without(h.implant(), removal), h.retained()));
         }
         return;
       }
     }
   }
 
-  private static Plate without(Plate plate, List<Integer> holes) {
-    Optional<List<ScrewRow>> left =
-        plate.screws().map(rows -> rows.stream().map(row -> without(row, holes)).toList());
-    return new Plate(
-        plate.id(),
-        plate.family(),
-        plate.material(),
-        plate.surface(),
-        plate.holes(),
-        plate.lengthMm(),
-        plate.thicknessMm(),
-        plate.widthMm(),
-        plate.spacingMm(),
-        plate.place(),
-        left,
-        plate.plugged());
-  }
-
-  private static ScrewRow without(ScrewRow row, List<Integer> holes) {
-    return new ScrewRow(
-        row.at().stream().filter(hole -> !holes.contains(hole)).toList(),
-        row.type(),
-        row.diameterMm(),
-        row.cortices(),
-        row.lengthMm(),
-        row.track(),
-        row.state(),
-        row.stateDay(),
-        row.order());
+  /** What is left of an implant once single screws, bolts or pins are out. */
+  private static Implant without(Implant implant, Removal removal) {
+    if (implant instanceof Plate plate) {
+      return plate.withoutScrews(removal.holes());
+    }
+    if (implant instanceof Nail nail) {
+      return nail.withoutBolts(removal.bolts());
+    }
+    return implant instanceof ExternalFixator fixator
+        ? fixator.withoutPins(removal.pins())
+        : implant;
   }
 
   private static boolean carriesMainImplant(Operation operation) {

@@ -16,6 +16,11 @@ public record ExternalFixator(
     @Meaning("Number of bars.") @Between(min = 1, max = 8) Optional<Integer> bars)
     implements Implant {
 
+  /** Return the same fixator without the pins at these places of its list, counted from 1. */
+  public ExternalFixator withoutPins(List<Integer> taken) {
+    return new ExternalFixator(id, frame, pins.map(all -> Places.without(all, taken)), bars);
+  }
+
   /** Kinds of frame. */
   public enum Frame {
     UNILATERAL,

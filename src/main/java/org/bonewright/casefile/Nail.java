@@ -23,6 +23,20 @@ public record Nail(
     @Meaning("The bolts; an empty list means none.") Optional<List<Bolt>> bolts)
     implements Implant {
 
+  /** Return the same nail without the bolts at these places of its list, counted from 1. */
+  public Nail withoutBolts(List<Integer> taken) {
+    return new Nail(
+        id,
+        outerMm,
+        boreMm,
+        lengthMm,
+        material,
+        entry,
+        reamedMm,
+        locking,
+        bolts.map(all -> Places.without(all, taken)));
+  }
+
   /** From which end a nail goes in. */
   public enum Entry {
     ANTEGRADE,

@@ -25,6 +25,23 @@ public record Plate(
     @Meaning("Holes closed with a plug.") @Between(min = 1, max = 30) List<Integer> plugged)
     implements Implant {
 
+  /** Return the same plate without the screws of these holes. */
+  public Plate withoutScrews(List<Integer> taken) {
+    return new Plate(
+        id,
+        family,
+        material,
+        surface,
+        holes,
+        lengthMm,
+        thicknessMm,
+        widthMm,
+        spacingMm,
+        place,
+        screws.map(rows -> rows.stream().map(row -> row.without(taken)).toList()),
+        plugged);
+  }
+
   /** Generic plate sizes. */
   public enum Family {
     LARGE_FRAGMENT_BROAD(16),

@@ -18,6 +18,20 @@ public record ScrewRow(
     @Meaning("Place in the order of insertion.") @Between(min = 1, max = 60)
         Optional<Integer> order) {
 
+  /** Return the same row without these holes. */
+  ScrewRow without(List<Integer> taken) {
+    return new ScrewRow(
+        at.stream().filter(hole -> !taken.contains(hole)).toList(),
+        type,
+        diameterMm,
+        cortices,
+        lengthMm,
+        track,
+        state,
+        stateDay,
+        order);
+  }
+
   /** Kinds of plate screw. */
   public enum Type {
     CORTICAL,

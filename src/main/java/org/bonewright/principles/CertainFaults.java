@@ -34,13 +34,13 @@ final class CertainFaults {
                 byNeed.merge(
                     need(fault.getKey()),
                     fault,
-                    (a, b) -> b.getValue().compareTo(a.getValue()) > 0 ? b : a));
+                    (a, b) -> b.getValue().compareTo(a.getValue()) >= 0 ? b : a));
     Map<String, Severity> gravestFirst = new LinkedHashMap<>();
     byNeed.values().stream()
         .sorted(
             Comparator.comparing((Map.Entry<String, Severity> f) -> f.getValue())
-                .reversed()
-                .thenComparing(Map.Entry::getKey))
+                .thenComparing(Map.Entry::getKey)
+                .reversed())
         .forEach(fault -> gravestFirst.put(fault.getKey(), fault.getValue()));
     return gravestFirst;
   }

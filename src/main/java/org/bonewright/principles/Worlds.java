@@ -63,7 +63,7 @@ final class Worlds {
   List<World> of(Map<String, Reading> readings) {
     return form(
         need -> wordCells(need, reading(readings, need)),
-        (need, line) -> numberCells(line, reading(readings, need)));
+        (need, line) -> numberCells(need, line, reading(readings, need)));
   }
 
   /** Return the worlds that differ from this one in a single need. */
@@ -154,9 +154,19 @@ final class Worlds {
     return wordCells(((Domain.Words) domain(need)).words());
   }
 
-  private static List<Cell> numberCells(NumberLine line, Reading reading) {
+  private List<Cell> numberCells(String need, NumberLine line, Reading reading) {
     if (reading instanceof Reading.Amount number) {
-      return line.touched(number.min(), number.max());
+      List<Cell> touched = line.touched(number.min(), number.max());
+      if (touched.isEmpty()) {
+        throw new IllegalStateException(
+            card.id()
+                + ": "
+                + need
+                + " cannot be "
+                + reading.shown()
+                + ", which is no such number");
+      }
+      return touched;
     }
     return reading instanceof Reading.None ? List.of(new Cell.Nothing()) : line.all();
   }

@@ -66,13 +66,14 @@ final class Said {
   /** The operation in a few clauses; one that has a title is told by it and its implants alone. */
   static String operation(Operation operation) {
     List<String> parts = new ArrayList<>();
+    boolean brief = operation.title().isPresent();
     operation.title().ifPresent(parts::add);
     operation
         .fixation()
         .ifPresentOrElse(
-            put -> put.forEach(implant -> parts.add(implant(implant))),
+            put -> put.forEach(implant -> parts.add(implant(implant, brief))),
             () -> parts.add("implants not stated"));
-    if (operation.title().isPresent()) {
+    if (brief) {
       return String.join("; ", parts);
     }
     operation.concept().ifPresent(concept -> parts.add(words(concept) + " stability"));
@@ -98,9 +99,9 @@ final class Said {
     return words(graft.kind()) + graft.volumeMl().map(v -> " " + numbers(v) + " mL").orElse("");
   }
 
-  private static String implant(Implant implant) {
+  private static String implant(Implant implant, boolean brief) {
     if (implant instanceof Plate plate) {
-      return plate(plate);
+      return plate(plate, brief);
     }
     if (implant instanceof Nail nail) {
       return nail.outerMm().map(d -> numbers(d) + " mm ").orElse("")
@@ -115,11 +116,14 @@ final class Said {
         : implant instanceof LagScrew ? "lag screw" : implant instanceof Cerclage ? "cerclage" : "";
   }
 
-  private static String plate(Plate plate) {
+  private static String plate(Plate plate, boolean brief) {
     StringBuilder words = new StringBuilder();
     plate.holes().ifPresent(holes -> words.append(holes).append("-hole "));
     plate.surface().map(Said::surface).ifPresent(surface -> words.append(surface).append(' '));
-    words.append(plate.family().map(Said::words).map(f -> f + " plate").orElse("plate"));
+    if (!brief) {
+      plate.family().map(Said::words).ifPresent(family -> words.append(family).append(' '));
+    }
+    words.append("plate");
     plate
         .screws()
         .ifPresent(

@@ -37,12 +37,12 @@ final class Summary {
     String unknown = counted(all, VerdictKind.UNKNOWN);
     long met = all.stream().filter(j -> j.is(VerdictKind.MET)).count();
     List<String> parts = new ArrayList<>();
-    parts.add("unmet " + (unmet.isEmpty() ? "none" : unmet));
+    parts.add((unmet.isEmpty() ? "none" : unmet) + " unmet");
     if (!unknown.isEmpty()) {
-      parts.add("cannot yet be judged " + unknown);
+      parts.add(unknown + " open");
     }
-    parts.add("met " + met);
-    return id + " leaves " + String.join("; ", parts) + ".";
+    parts.add(met + " met");
+    return "In " + id + " " + String.join(", ", parts) + ".";
   }
 
   private static String counted(List<Judgement> all, VerdictKind kind) {

@@ -50,6 +50,7 @@ public final class Consistency {
           new ResectionsRunFromNearToFar(),
           new RemovedMetalWasThere(),
           new RemovedHolesHeldAScrew(),
+          new RemovedBoltsAndPinsWereThere(),
           new MetalComesOutOnce(),
           new StatesWereSeenBeforeRemoval(),
           new AftercareRunsForward(),

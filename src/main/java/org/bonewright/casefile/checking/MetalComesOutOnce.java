@@ -31,36 +31,51 @@ final class MetalComesOutOnce implements Check {
     List<Located<Removal>> removals =
         Located.each(procedure.operation().removed(), procedure.at().field("removed"))
             .filter(removal -> contents.removable(removal.value().of(), procedure).isPresent())
-            .sorted(Comparator.comparing(removal -> removal.value().holes().isEmpty()))
+            .sorted(Comparator.comparing(removal -> removal.value().isWhole()))
             .toList();
     for (Located<Removal> removal : removals) {
       String whole = removal.value().of();
       Procedure before = out.get(whole);
       if (before != null) {
         refuse(removal.at().field("of"), whole, before, objections);
-      } else if (removal.value().holes().isEmpty()) {
+      } else if (removal.value().isWhole()) {
         out.put(whole, procedure);
       } else {
-        holes(removal, procedure, out, objections);
+        single(removal, procedure, out, objections);
       }
     }
   }
 
-  private static void holes(
+  private static void single(
       Located<Removal> removal,
       Procedure procedure,
       Map<String, Procedure> out,
       Objections objections) {
-    Stream<Located<Integer>> holes =
-        Located.each(removal.value().holes(), removal.at().field("holes"));
-    holes.forEach(
-        hole -> {
-          String screw = "the screw of hole " + hole.value() + " of " + removal.value().of();
-          Procedure before = out.putIfAbsent(screw, procedure);
-          if (before != null) {
-            refuse(hole.at(), screw, before, objections);
-          }
-        });
+    Removal taken = removal.value();
+    At at = removal.at();
+    each("the screw of hole ", Located.each(taken.holes(), at.field("holes")), taken)
+        .forEach(part -> takePart(part, procedure, out, objections));
+    each("bolt ", Located.each(taken.bolts(), at.field("bolts")), taken)
+        .forEach(part -> takePart(part, procedure, out, objections));
+    each("pin ", Located.each(taken.pins(), at.field("pins")), taken)
+        .forEach(part -> takePart(part, procedure, out, objections));
+  }
+
+  private static Stream<Located<String>> each(
+      String noun, Stream<Located<Integer>> numbers, Removal taken) {
+    return numbers.map(
+        number -> new Located<>(noun + number.value() + " of " + taken.of(), number.at()));
+  }
+
+  private static void takePart(
+      Located<String> part,
+      Procedure procedure,
+      Map<String, Procedure> out,
+      Objections objections) {
+    Procedure before = out.putIfAbsent(part.value(), procedure);
+    if (before != null) {
+      refuse(part.at(), part.value(), before, objections);
+    }
   }
 
   private static void refuse(At at, String what, Procedure before, Objections objections) {

@@ -58,7 +58,7 @@ record MetalInTheBone(List<Fitted<Implant>> implants, List<Removal> removals) {
 
   private static List<Fitted<Implant>> stillIn(List<Procedure> soFar, List<Removal> removals) {
     Set<String> gone = new HashSet<>();
-    removals.stream().filter(r -> r.holes().isEmpty()).map(Removal::of).forEach(gone::add);
+    removals.stream().filter(Removal::isWhole).map(Removal::of).forEach(gone::add);
     return soFar.stream()
         .flatMap(procedure -> procedure.fitted().stream())
         .filter(fitted -> !gone.contains(fitted.name()))

@@ -40,9 +40,7 @@ final class StatesWereSeenBeforeRemoval implements Check {
     return contents.removable(removal.of(), procedure).stream()
         .flatMap(
             implant ->
-                removal.holes().isEmpty()
-                    ? StateDays.of(implant)
-                    : ofRowsTakenOut(removal, implant));
+                removal.isWhole() ? StateDays.of(implant) : ofRowsTakenOut(removal, implant));
   }
 
   /** A row has one day for all its screws: it counts when every one of them was taken out. */
