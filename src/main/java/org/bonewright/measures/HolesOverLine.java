@@ -17,8 +17,8 @@ final class HolesOverLine implements Measure {
     SCREW_FREE,
     /** Holes without a screw or a plug. */
     OPEN,
-    /** Screws in holes that lie over the zone. */
-    SCREWS_IN_ZONE
+    /** Whether a screw stands in a hole that lies over the zone. */
+    SCREW_IN_ZONE
   }
 
   private final Count count;
@@ -34,26 +34,31 @@ final class HolesOverLine implements Measure {
           define(
               "screw-free-holes-over-line",
               "Holes without a screw over the line",
+              Definition.count(1),
               "holes between the innermost screws either side of the zone that hold no screw");
       case OPEN ->
           define(
               "open-holes-over-line",
               "Open holes over the line",
+              Definition.count(1),
               "holes between the innermost screws either side of the zone that hold neither screw"
                   + " nor plug");
-      case SCREWS_IN_ZONE ->
+      case SCREW_IN_ZONE ->
           define(
-              "screws-in-zone",
-              "Screws in the zone",
-              "screws in holes that lie over the zone; a lag screw through the plate is not counted");
+              "screw-in-zone",
+              "A plate screw in the zone",
+              Definition.yesOrNo(),
+              "yes when a screw fills a hole that lies over the zone; a lag screw through the plate"
+                  + " is not counted");
     };
   }
 
-  private static Definition define(String id, String title, String formula) {
+  private static Definition define(
+      String id, String title, Definition.Domain domain, String formula) {
     return new Definition(
         id,
         title,
-        Definition.count(1),
+        domain,
         formula + ", of the longest plate",
         List.of("operations/fixation/place", "operations/fixation/screws"),
         "bookkeeping");
@@ -84,13 +89,14 @@ final class HolesOverLine implements Measure {
               "fixation/" + recorded.id() + "/place",
               "Which two holes of " + recorded.id() + " lie either side of the zone?"));
     }
-    if (count == Count.SCREWS_IN_ZONE) {
+    if (count == Count.SCREW_IN_ZONE) {
       List<Integer> inside =
           placed.holes(HoleSide.OVER).stream()
               .filter(hole -> placed.screwIn(hole).isPresent())
               .toList();
-      return Reading.number(
-          inside.size(), inside.isEmpty() ? "no screw in the zone" : "in holes " + inside);
+      return inside.isEmpty()
+          ? Reading.word("no", "no screw in the zone")
+          : Reading.word("yes", "in holes " + inside);
     }
     return free(placed);
   }

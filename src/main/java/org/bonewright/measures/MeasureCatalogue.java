@@ -48,7 +48,7 @@ public final class MeasureCatalogue {
             HoldOnWeakerSide.cortices(),
             HoldOnWeakerSide.lockingScrews(),
             new HolesOverLine(HolesOverLine.Count.OPEN),
-            new HolesOverLine(HolesOverLine.Count.SCREWS_IN_ZONE),
+            new HolesOverLine(HolesOverLine.Count.SCREW_IN_ZONE),
             new HolesOverLine(HolesOverLine.Count.SCREW_FREE),
             new ImplantUsed("nail-used", "nail", Nail.class),
             new ImplantUsed("plate-used", "plate", Plate.class),

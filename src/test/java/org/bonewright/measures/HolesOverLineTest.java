@@ -34,7 +34,7 @@ class HolesOverLineTest {
                     .formatted(zone, plugs, screws));
     assertThat(Taken.of("screw-free-holes-over-line", text)).isEqualTo(free + " fact");
     assertThat(Taken.of("open-holes-over-line", text)).isEqualTo(open + " fact");
-    assertThat(Taken.of("screws-in-zone", text)).isEqualTo(inside + " fact");
+    assertThat(Taken.of("screw-in-zone", text)).isEqualTo((inside > 0 ? "yes" : "no") + " fact");
   }
 
   @ParameterizedTest
@@ -47,7 +47,7 @@ class HolesOverLineTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"screw-free-holes-over-line", "open-holes-over-line", "screws-in-zone"})
+  @ValueSource(strings = {"screw-free-holes-over-line", "open-holes-over-line", "screw-in-zone"})
   void what_is_missing_is_asked_for(String measure) {
     String plate = "/operations/0/fixation/0";
     CaseText text = CaseText.plated();
