@@ -9,9 +9,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The verdict on what is partly known is that of every way in which it can become known. */
 class BruteForceTest {
 
-  private static final int INPUTS = 500;
-  private static final int COMPLETIONS = 60;
-  private static final int DEEP_INPUTS = 2000;
+  private static final int INPUTS = 2000;
+  private static final int COMPLETIONS = 200;
+  private static final int DEEP_INPUTS = 20_000;
   private static final int DEEP_COMPLETIONS = 200;
 
   @ParameterizedTest
