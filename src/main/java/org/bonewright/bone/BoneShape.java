@@ -66,18 +66,35 @@ public final class BoneShape {
         "outer diameter of the measured sections ± 10 %");
   }
 
-  /** Return the diameter of the canal at its narrowest part, in mm. */
+  /**
+   * Return the diameter of the canal at its narrowest part, in mm. It counts as measured when a
+   * canal was measured in the middle half of the bone; a canal measured farther out only bounds it
+   * from above.
+   */
   public Dimension isthmus() {
-    List<Quantity> canals =
-        bone.sections().stream().flatMap(section -> section.canalMm().stream()).toList();
-    if (canals.isEmpty()) {
+    List<Section> measured =
+        bone.sections().stream().filter(section -> section.canalMm().isPresent()).toList();
+    if (measured.isEmpty()) {
       return typicalIsthmus();
     }
-    return new Dimension(
-        canals.stream().mapToDouble(Quantity::min).min().orElseThrow(),
-        canals.stream().mapToDouble(Quantity::max).min().orElseThrow(),
-        false,
-        "narrowest canal measured");
+    double min = bound(measured, Quantity::min);
+    double max = bound(measured, Quantity::max);
+    double middle = length().middle();
+    boolean inShaft =
+        measured.stream()
+            .mapToDouble(section -> section.atMm().middle())
+            .anyMatch(level -> level >= middle / 4 && level <= middle * 3 / 4);
+    return inShaft
+        ? new Dimension(min, max, false, "narrowest canal measured")
+        : Dimension.assumed(
+            Math.min(typical.canal().min(), min), max, "at most the canal measured off the shaft");
+  }
+
+  private static double bound(List<Section> measured, Function<Quantity, Double> bound) {
+    return measured.stream()
+        .mapToDouble(section -> bound.apply(section.canalMm().orElseThrow()))
+        .min()
+        .orElseThrow();
   }
 
   private Dimension typicalIsthmus() {

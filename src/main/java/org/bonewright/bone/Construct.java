@@ -49,11 +49,11 @@ public record Construct(List<Held> implants, boolean known) {
       boolean keepsAll = operation.removed().map(List::isEmpty).orElse(false);
       known =
           operation.fixation().isPresent()
-              && (known || (carriesMainImplant(operation) && !keepsAll));
+              && (known || (operation.carriesMainImplant().orElse(false) && !keepsAll));
       if (operation.removed().isPresent()) {
         operation.removed().get().forEach(removal -> takeOut(held, removal));
-      } else if (operation.fixation().isEmpty() || carriesMainImplant(operation)) {
-        held.removeIf(h -> isMain(h.implant()));
+      } else if (operation.fixation().isEmpty() || operation.carriesMainImplant().orElse(false)) {
+        held.removeIf(h -> h.implant().isMain());
       }
       held.replaceAll(h -> new Held(h.operation(), h.implant(), true));
       operation
@@ -96,16 +96,6 @@ public record Construct(List<Held> implants, boolean known) {
     return implant instanceof ExternalFixator fixator
         ? fixator.withoutPins(removal.pins())
         : implant;
-  }
-
-  private static boolean carriesMainImplant(Operation operation) {
-    return operation.fixation().stream().flatMap(List::stream).anyMatch(Construct::isMain);
-  }
-
-  private static boolean isMain(Implant implant) {
-    return implant instanceof Plate
-        || implant instanceof Nail
-        || implant instanceof ExternalFixator;
   }
 
   /** Return the kind of implant that holds nothing any more after such a failure. */

@@ -19,11 +19,23 @@ public final class PlacedPlate {
 
   private final Plate plate;
   private final FractureZone zone;
+  private final Set<Integer> lagHoles;
 
   /** Lay a plate over a zone. */
   public PlacedPlate(Plate plate, FractureZone zone) {
+    this(plate, zone, Set.of());
+  }
+
+  /** Lay a plate over a zone, with the holes that lag screws pass through. */
+  public PlacedPlate(Plate plate, FractureZone zone, Set<Integer> lagHoles) {
     this.plate = plate;
     this.zone = zone;
+    this.lagHoles = Set.copyOf(lagHoles);
+  }
+
+  /** Return whether a plate screw or a lag screw fills a hole. */
+  public boolean isFilled(int hole) {
+    return screwIn(hole).isPresent() || lagHoles.contains(hole);
   }
 
   /** Return the plate as recorded. */

@@ -4,8 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.bonewright.casefile.Direction;
+import org.bonewright.casefile.ExternalFixator;
+import org.bonewright.casefile.Implant;
+import org.bonewright.casefile.LagScrew;
+import org.bonewright.casefile.Nail;
 import org.bonewright.casefile.Operation;
 import org.bonewright.casefile.Plate;
+import org.bonewright.casefile.Quantity;
 import org.bonewright.casefile.ScrewRow;
 
 /**
@@ -27,9 +32,45 @@ public record Track(
     POSSIBLE
   }
 
-  /** Return the tracks of every plate screw of these operations whose place can be told. */
+  private static final Dimension BOLT = Dimension.assumed(2, 6, "bolts and pins to 6 mm");
+
+  /** Return whether this is the track of a screw in a plate. */
+  public boolean ofPlateScrew() {
+    return screw.contains(" hole ");
+  }
+
+  /** Return whether every bolt, pin and lag screw of these operations has a level. */
+  public static boolean othersAreTold(List<Operation> operations) {
+    return operations.stream()
+        .flatMap(operation -> operation.fixation().stream())
+        .flatMap(List::stream)
+        .allMatch(Track::isTold);
+  }
+
+  private static boolean isTold(Implant implant) {
+    if (implant instanceof Nail nail) {
+      return nail.bolts()
+          .map(all -> all.stream().allMatch(b -> b.atMm().isPresent()))
+          .orElse(false);
+    }
+    if (implant instanceof ExternalFixator fixator) {
+      return fixator.pins().isPresent();
+    }
+    return !(implant instanceof LagScrew lag) || lag.atMm().isPresent() || lag.hole().isPresent();
+  }
+
+  /**
+   * Return the tracks of every screw, bolt and pin of these operations whose place can be told.
+   * Bolts and pins need the level of the zone; where it is not known they are taken to lie
+   * anywhere.
+   */
   public static List<Track> of(List<Operation> operations, FractureZone zone) {
     List<Track> tracks = new ArrayList<>();
+    for (Operation operation : operations) {
+      operation.fixation().stream()
+          .flatMap(List::stream)
+          .forEach(implant -> tracks.addAll(others(operation.id(), implant, zone)));
+    }
     for (Operation operation : operations) {
       operation.fixation().stream()
           .flatMap(List::stream)
@@ -45,6 +86,44 @@ public record Track(
               });
     }
     return List.copyOf(tracks);
+  }
+
+  private static List<Track> others(String operation, Implant implant, FractureZone zone) {
+    String name = operation + "/" + implant.id();
+    if (implant instanceof Nail nail) {
+      return nail.bolts().stream()
+          .flatMap(List::stream)
+          .flatMap(b -> b.atMm().stream().map(at -> at(name, at, b.plane(), b.diameterMm(), zone)))
+          .toList();
+    }
+    if (implant instanceof ExternalFixator fixator) {
+      return fixator.pins().stream()
+          .flatMap(List::stream)
+          .map(pin -> at(name, pin.atMm(), pin.direction(), pin.diameterMm(), zone))
+          .toList();
+    }
+    return implant instanceof LagScrew lag
+        ? lag.atMm().stream()
+            .map(at -> at(name, at, lag.direction(), lag.diameterMm(), zone))
+            .toList()
+        : List.of();
+  }
+
+  private static Track at(
+      String name,
+      Quantity level,
+      Optional<Direction> direction,
+      Optional<Quantity> diameter,
+      FractureZone zone) {
+    Dimension distance =
+        zone.centre()
+            .map(centre -> Dimension.stated(level, "level stated").minus(centre))
+            .orElse(Dimension.assumed(-600, 600, "level of the zone not known"));
+    return new Track(
+        name,
+        distance,
+        direction,
+        diameter.map(q -> Dimension.stated(q, "diameter stated")).orElse(BOLT));
   }
 
   /** Return the track of the screw in one hole of a placed plate, where both can be told. */

@@ -5,4 +5,9 @@ public sealed interface Implant permits Cerclage, ExternalFixator, LagScrew, Nai
 
   /** Return the implant's name within its operation. */
   String id();
+
+  /** Return whether it can hold a fracture by itself: a plate, a nail or a fixator. */
+  default boolean isMain() {
+    return this instanceof Plate || this instanceof Nail || this instanceof ExternalFixator;
+  }
 }

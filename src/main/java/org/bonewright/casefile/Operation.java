@@ -29,6 +29,38 @@ public record Operation(
     @Meaning("Aftercare as ordered.") Optional<Aftercare> aftercare,
     @Meaning("What became of it; left out in a plan.") Optional<Outcome> outcome) {
 
+  /**
+   * Return the operation as a stage of a plan means it: a plan is closed, so metal, resection and
+   * graft that it does not name are not planned.
+   */
+  public Operation asPlanned() {
+    return new Operation(
+        id,
+        day,
+        title,
+        concept,
+        approach,
+        reduction,
+        compression,
+        Optional.of(fixation.orElse(List.of())),
+        Optional.of(resection.orElse(List.of())),
+        Optional.of(biology.orElse(List.of())),
+        samples,
+        infectionCare,
+        nerve,
+        strippedPercent,
+        removed,
+        aftercare,
+        outcome);
+  }
+
+  /**
+   * Return whether it put in a plate, nail or fixator; an empty answer where the file is silent.
+   */
+  public Optional<Boolean> carriesMainImplant() {
+    return fixation.map(put -> put.stream().anyMatch(Implant::isMain));
+  }
+
   /** The surgical approach. */
   public enum Approach {
     ANTERIOR,

@@ -40,7 +40,12 @@ public final class Main implements Runnable {
   public static void main(String[] args) {
     PrintStream out = new PrintStream(System.out, false, StandardCharsets.UTF_8);
     PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
-    int code = run(args, out, err);
+    int code = ExitCodes.INTERNAL;
+    try {
+      code = run(args, out, err);
+    } catch (StackOverflowError | OutOfMemoryError fault) {
+      err.println("Bonewright itself is at fault; nothing was reviewed: " + fault);
+    }
     out.flush();
     System.exit(code);
   }

@@ -33,7 +33,10 @@ final class Output {
     }
     try {
       Path target = Path.of(file.get()).toAbsolutePath();
-      Path draft = Files.createTempFile(target.getParent(), ".bonewright", ".part");
+      if (Files.isDirectory(target)) {
+        throw new Unusable(file.get() + " is a folder; name a file.");
+      }
+      Path draft = target.resolveSibling(".bonewright-" + ProcessHandle.current().pid() + ".part");
       try {
         Files.writeString(draft, text, StandardCharsets.UTF_8);
         Files.move(draft, target, StandardCopyOption.REPLACE_EXISTING);

@@ -52,6 +52,13 @@ final class BoneGrades {
 
   static List<String> reasonsToMeasure(Subject subject) {
     List<String> reasons = new ArrayList<>();
+    boolean tried =
+        subject.caseFile().bone().quality().stream()
+            .map(quality -> BoneGrade.measured(subject.caseFile().bone().name(), List.of(quality)))
+            .anyMatch(Set::isEmpty);
+    if (tried && measured(subject).isEmpty()) {
+      reasons.add("measured by a method that grades nothing in this bone");
+    }
     Optional<Quantity> age = subject.caseFile().patient().ageYears();
     if (age.isEmpty()) {
       reasons.add("age not stated");

@@ -23,8 +23,8 @@ final class ConceptMeasure implements Measure {
 
   @Override
   public Reading take(Scene scene) {
-    if (scene.operation().concept().isPresent()) {
-      String stated = scene.operation().concept().get().name().toLowerCase(Locale.ROOT);
+    if (scene.fixing().concept().isPresent()) {
+      String stated = scene.fixing().concept().get().name().toLowerCase(Locale.ROOT);
       return Reading.word(stated, "as stated");
     }
     boolean plate = scene.possibly("plate-used", "yes");
@@ -39,7 +39,7 @@ final class ConceptMeasure implements Measure {
         scene.possibly("line-handling", "compressed")
             || scene.possibly("line-handling", "neutralised");
     MissingFact missing =
-        scene.missing("concept", "Which stability was intended: absolute or relative?");
+        scene.missingOfFixing("concept", "Which stability was intended: absolute or relative?");
     if (mayBridge && mayPress) {
       return Reading.unknown(missing);
     }

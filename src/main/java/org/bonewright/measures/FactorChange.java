@@ -47,7 +47,7 @@ final class FactorChange {
   Optional<Boolean> of(Factor factor) {
     Grade grade =
         switch (factor) {
-          case CONCEPT -> or(kindChanged(), differs("concept"));
+          case CONCEPT -> or(or(kindChanged(), differs("concept")), boltsOut());
           case HOLD -> or(kindChanged(), moreHold());
           case LENGTH -> or(kindChanged(), longer());
           case GAP -> or(smallerGap(), newlyCompressed());
@@ -56,7 +56,7 @@ final class FactorChange {
           case BIOLOGY -> newlyGrafted();
           case INFECTION -> yes("infection-directed");
           case ALIGNMENT -> straighter();
-          case LOAD -> lessLoad();
+          case LOAD -> or(lessLoad(), boltsOut());
         };
     return grade == Grade.UNKNOWN ? Optional.empty() : Optional.of(grade == Grade.YES);
   }
@@ -65,7 +65,16 @@ final class FactorChange {
     if (!then.construct().known() || !now.construct().known()) {
       return Grade.UNKNOWN;
     }
-    return answer(!kinds(then).equals(kinds(now)));
+    return answer(!kinds(now).isEmpty() && !kinds(then).equals(kinds(now)));
+  }
+
+  /** A nail made dynamic by taking bolts out bears load in another way. */
+  private Grade boltsOut() {
+    return answer(
+        now.subject().steps().stream()
+            .flatMap(step -> step.removed().stream())
+            .flatMap(List::stream)
+            .anyMatch(removal -> !removal.bolts().isEmpty()));
   }
 
   private static Set<Integer> kinds(Scene scene) {
@@ -116,8 +125,7 @@ final class FactorChange {
   }
 
   private Grade newlyCompressed() {
-    if (now.certainly("line-handling", "bridged")
-        || then.certainly("line-handling", "compressed")) {
+    if (now.certainly("line-handling", "bridged") || !then.possibly("line-handling", "bridged")) {
       return Grade.NO;
     }
     return !now.possibly("line-handling", "bridged") && then.certainly("line-handling", "bridged")

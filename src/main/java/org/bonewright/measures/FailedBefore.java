@@ -14,8 +14,9 @@ final class FailedBefore implements Measure {
         "The operation before failed",
         Definition.yesOrNo(),
         "yes when the last operation before this one that was meant to unite the bone ended as"
-            + " failed; no when there was none, or it united",
-        List.of("operations/outcome/result"),
+            + " failed; no when there was none, it united or is under way, or when this one puts in"
+            + " neither metal nor graft and takes out no bolt",
+        List.of("operations/outcome/result", "operations/fixation", "operations/biology"),
         "bookkeeping");
   }
 
@@ -25,16 +26,28 @@ final class FailedBefore implements Measure {
     if (before.isEmpty()) {
       return Reading.word("no", "no operation before");
     }
+    if (!meansToUnite(scene)) {
+      return Reading.word("no", "neither metal nor graft put in, no bolt taken out");
+    }
     String id = before.get().operation().id();
     Optional<Outcome.Result> result = before.get().operation().outcome().map(Outcome::result);
-    if (result.isEmpty()
-        || result.get() == Outcome.Result.UNKNOWN
-        || result.get() == Outcome.Result.UNDER_WAY) {
+    if (result.isEmpty() || result.get() == Outcome.Result.UNKNOWN) {
       return Reading.unknown(
           scene.missingInCase(id + "/outcome/result", "What became of " + id + "?"));
     }
     return result.get() == Outcome.Result.FAILED
         ? Reading.word("yes", id + " failed")
         : Reading.word("no", id + " " + Words.of(result.get()));
+  }
+
+  private static boolean meansToUnite(Scene scene) {
+    return scene.subject().steps().stream()
+        .anyMatch(
+            step ->
+                step.fixation().map(put -> !put.isEmpty()).orElse(true)
+                    || step.biology().map(grafts -> !grafts.isEmpty()).orElse(false)
+                    || step.removed().stream()
+                        .flatMap(List::stream)
+                        .anyMatch(removal -> !removal.bolts().isEmpty()));
   }
 }

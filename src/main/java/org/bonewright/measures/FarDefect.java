@@ -22,7 +22,7 @@ final class FarDefect implements Measure {
   @Override
   public Reading take(Scene scene) {
     MissingFact missing =
-        scene.missing(
+        scene.missingOfFixing(
             "reduction/farDefectPercent",
             "What share of the circumference was missing opposite the plate?");
     Optional<Quantity> stated = scene.reduction().flatMap(Reduction::farDefectPercent);

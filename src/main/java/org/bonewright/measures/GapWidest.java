@@ -28,13 +28,13 @@ final class GapWidest implements Measure {
     List<MissingFact> missing = new ArrayList<>();
     if (near.isEmpty() || !near.get().isExact()) {
       missing.add(
-          scene.missing(
+          scene.missingOfFixing(
               "reduction/gapNearMm",
               "How wide was the gap under the plate (first view) at the end, in mm?"));
     }
     if (far.isEmpty() || !far.get().isExact()) {
       missing.add(
-          scene.missing(
+          scene.missingOfFixing(
               "reduction/gapFarMm",
               "How wide was the gap on the far cortex (second view) at the end, in mm?"));
     }

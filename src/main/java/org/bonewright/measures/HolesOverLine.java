@@ -109,7 +109,7 @@ final class HolesOverLine implements Measure {
     }
     List<Integer> free =
         IntStream.range(last.getAsInt() + 1, first.getAsInt())
-            .filter(hole -> placed.screwIn(hole).isEmpty())
+            .filter(hole -> !placed.isFilled(hole))
             .filter(hole -> count == Count.SCREW_FREE || !placed.plate().plugged().contains(hole))
             .boxed()
             .toList();

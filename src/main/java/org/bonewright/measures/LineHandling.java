@@ -26,22 +26,22 @@ final class LineHandling implements Measure {
 
   @Override
   public Reading take(Scene scene) {
-    Optional<Compression.Method> method = scene.operation().compression().map(Compression::method);
+    Optional<Compression.Method> method = scene.fixing().compression().map(Compression::method);
     if (method.isPresent()) {
       return of(method.get(), lagScrew(scene));
     }
     if (lagScrew(scene)) {
       return Reading.word("neutralised", "a lag screw is in place");
     }
-    if (scene.subject().planned()) {
+    if (scene.subject().planned() && scene.fixing().day().isEmpty()) {
       return Reading.word("bridged", "no compression planned");
     }
     MissingFact missing =
-        scene.missing(
+        scene.missingOfFixing(
             "compression/method",
             "How was the line compressed: not at all, lag screw, eccentric screws, tension"
                 + " device?");
-    Optional<Concept> concept = scene.operation().concept();
+    Optional<Concept> concept = scene.fixing().concept();
     if (concept.isEmpty()) {
       return Reading.unknown(missing);
     }
@@ -68,6 +68,8 @@ final class LineHandling implements Measure {
   }
 
   private static boolean lagScrew(Scene scene) {
-    return !scene.construct().of(LagScrew.class).isEmpty();
+    return scene.fixing().fixation().stream()
+        .flatMap(List::stream)
+        .anyMatch(LagScrew.class::isInstance);
   }
 }

@@ -40,6 +40,7 @@ public final class MeasureCatalogue {
             new BrokeAtEmptyHole(),
             new ConceptMeasure(),
             new ConfirmatorySigns(),
+            new EndsResected(),
             new FailedBefore(),
             new FailedFactorsChanged(),
             new FarDefect(),

@@ -49,7 +49,7 @@ final class OpenHoleClearance implements Measure {
     List<Integer> open =
         placed
             .allHoles()
-            .filter(h -> placed.screwIn(h).isEmpty() && !recorded.plugged().contains(h))
+            .filter(h -> !placed.isFilled(h) && !recorded.plugged().contains(h))
             .boxed()
             .toList();
     if (open.isEmpty()) {

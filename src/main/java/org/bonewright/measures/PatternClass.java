@@ -22,6 +22,13 @@ final class PatternClass implements Measure {
 
   @Override
   public Reading take(Scene scene) {
+    boolean cutOut =
+        scene.zoneAsFound().length().map(l -> l.min() > 0).orElse(false)
+            && scene.zone().length().map(l -> l.max() <= 0).orElse(false);
+    boolean closed = scene.read("gap-widest") instanceof Reading.Amount gap && gap.max() <= 5;
+    if (cutOut && closed) {
+      return Reading.word("simple", "the zone is cut out, two ends meet");
+    }
     return scene
         .subject()
         .latest(Finding::pattern)

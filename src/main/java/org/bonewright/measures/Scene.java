@@ -6,12 +6,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.bonewright.bone.BoneShape;
 import org.bonewright.bone.Construct;
 import org.bonewright.bone.FractureZone;
 import org.bonewright.bone.PlacedPlate;
 import org.bonewright.casefile.BoneName;
 import org.bonewright.casefile.Finding;
+import org.bonewright.casefile.LagScrew;
 import org.bonewright.casefile.Operation;
 import org.bonewright.casefile.Outcome;
 import org.bonewright.casefile.Plate;
@@ -67,9 +69,27 @@ public final class Scene {
     return construct;
   }
 
+  /**
+   * Return the operation that set the fracture as it now stands: this one, if it put in a plate,
+   * nail or fixator or tells of a reduction; else the last one before it that did. Screws taken
+   * out, or graft alone, leave reduction and compression as they were.
+   */
+  Operation fixing() {
+    List<Operation> all = subject.upToHere();
+    for (int i = all.size() - 1; i >= 0; i--) {
+      Operation operation = all.get(i);
+      boolean sets =
+          operation.carriesMainImplant().orElse(true) || operation.reduction().isPresent();
+      if (sets) {
+        return operation;
+      }
+    }
+    return operation();
+  }
+
   /** Return the reduction as left at the end, where it was described. */
   Optional<Reduction> reduction() {
-    return operation().reduction();
+    return fixing().reduction();
   }
 
   /** Return the zone before the operation, as last described. */
@@ -115,12 +135,19 @@ public final class Scene {
   List<PlacedPlate> plates() {
     FractureZone zone = zone();
     return construct.of(Plate.class).stream()
-        .map(plate -> new PlacedPlate(plate, zone))
+        .map(plate -> new PlacedPlate(plate, zone, lagHoles(plate)))
         .sorted(
             java.util.Comparator.comparingDouble(
                     (PlacedPlate p) -> p.length().map(l -> l.middle()).orElse(0.0))
                 .reversed())
         .toList();
+  }
+
+  private Set<Integer> lagHoles(Plate plate) {
+    return construct.of(LagScrew.class).stream()
+        .filter(lag -> lag.throughPlate().equals(Optional.of(plate.id())))
+        .flatMap(lag -> lag.hole().stream())
+        .collect(Collectors.toSet());
   }
 
   /**
@@ -162,6 +189,14 @@ public final class Scene {
   /** Return a fact that the operation's own part of the file does not state. */
   MissingFact missing(String field, String question) {
     return new MissingFact(subject.path(operation()) + "/" + field, question);
+  }
+
+  /** Return a fact about reduction or compression that is not stated where they were set. */
+  MissingFact missingOfFixing(String field, String question) {
+    Operation fixing = fixing();
+    return fixing.id().equals(operation().id())
+        ? missing(field, question)
+        : new MissingFact(fixing.id() + "/" + field, question);
   }
 
   /** Return a fact about the whole case that the file does not state. */

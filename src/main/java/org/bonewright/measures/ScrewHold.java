@@ -149,7 +149,7 @@ record ScrewHold(
     }
 
     private Dimension freshShare(PlacedPlate plate, int hole, ScrewRow row) {
-      if (row.state().equals(Optional.of(ScrewRow.State.STRIPPED))) {
+      if (row.state().equals(Optional.of(ScrewRow.State.STRIPPED)) || failedSince(plate, row)) {
         return ZERO;
       }
       if (row.track().isPresent()) {
@@ -168,6 +168,14 @@ record ScrewHold(
       return Dimension.assumed(0, 1, "");
     }
 
+    /** A screw of a plate left in place that was seen loose or broken before this subject. */
+    private boolean failedSince(PlacedPlate plate, ScrewRow row) {
+      boolean retained = scene.before(plate.plate()).size() < scene.subject().upToHere().size() - 1;
+      return retained
+          && row.state().map(state -> state != ScrewRow.State.SOUND).orElse(false)
+          && row.stateDay().map(scene.subject()::knows).orElse(true);
+    }
+
     /** Return whether the screw certainly misses every plate screw put in before its own plate. */
     private boolean keepsClear(PlacedPlate plate, int hole) {
       List<Operation> before = scene.before(plate.plate());
@@ -177,7 +185,11 @@ record ScrewHold(
       List<Track> older = Track.of(before, scene.zone());
       Optional<Track> track = Track.of(scene.subject().id(), plate, hole);
       Dimension outer = scene.bone().outerAtShaft();
-      return everyTrackTold(before, older)
+      boolean cut =
+          scene.subject().upToHere().stream()
+              .anyMatch(operation -> operation.resection().map(r -> !r.isEmpty()).orElse(false));
+      return !cut // levels on the far side have moved since, by how much is not told
+          && everyTrackTold(before, older)
           && track.isPresent()
           && older.stream().allMatch(old -> track.get().against(old, outer) == Track.Overlap.CLEAR);
     }
@@ -198,7 +210,8 @@ record ScrewHold(
               .mapToLong(row -> row.at().size())
               .sum();
       return plates.stream().allMatch(plate -> plate.screws().isPresent())
-          && older.size() == screws;
+          && Track.othersAreTold(before)
+          && older.stream().filter(Track::ofPlateScrew).count() == screws;
     }
 
     private Dimension effective(Dimension credit) {

@@ -58,7 +58,7 @@ final class StatedQuantity implements Measure {
 
   @Override
   public Reading take(Scene scene) {
-    MissingFact missing = scene.missing(field, question);
+    MissingFact missing = scene.missingOfFixing(field, question);
     return scene
         .reduction()
         .flatMap(value)

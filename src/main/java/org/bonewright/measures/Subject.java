@@ -57,14 +57,15 @@ public record Subject(
     }
     for (Plan plan : caseFile.plans()) {
       List<Operation> before = new ArrayList<>(done);
-      for (Operation stage : plan.stages()) {
+      List<Operation> stages = plan.stages().stream().map(Operation::asPlanned).toList();
+      for (Operation stage : stages) {
         subjects.add(
             new Subject(
                 plan.id() + "/" + stage.id(), Scope.STAGE, caseFile, List.of(stage), before));
         before.add(stage);
       }
       if (!plan.stages().isEmpty()) {
-        subjects.add(new Subject(plan.id(), Scope.PLAN, caseFile, plan.stages(), done));
+        subjects.add(new Subject(plan.id(), Scope.PLAN, caseFile, stages, done));
       }
     }
     return List.copyOf(subjects);

@@ -48,7 +48,7 @@ final class ZoneLength implements Measure {
     if (length.isEmpty()) {
       return Reading.unknown(missing);
     }
-    Dimension found = length.get();
+    Dimension found = withGapLeft(scene, length.get());
     // Nothing left of the zone: two cut ends meet, which is a simple line.
     boolean certainlySimple = scene.certainly("pattern-class", "simple") || found.max() <= 0;
     if (!certainlySimple && !scene.possibly("pattern-class", "simple")) {
@@ -94,6 +94,26 @@ final class ZoneLength implements Measure {
     return zone.centre()
         .map(centre -> scene.bone().outerAt(centre.middle()))
         .orElseGet(() -> scene.bone().outerAtShaft());
+  }
+
+  /** Once bone is cut out, what is left to span is at least the gap between the ends. */
+  private static Dimension withGapLeft(Scene scene, Dimension length) {
+    boolean resected = scene.operation().resection().map(cut -> !cut.isEmpty()).orElse(false);
+    if (!resected) {
+      return length;
+    }
+    Dimension least =
+        scene.read("gap-widest") instanceof Reading.Amount gap
+            ? new Dimension(gap.min(), Math.min(gap.max(), longest(scene)), true, "gap left")
+            : Dimension.assumed(0, longest(scene), "gap left not stated");
+    return length.atLeast(least);
+  }
+
+  private static double longest(Scene scene) {
+    return scene.operation().resection().stream()
+        .flatMap(List::stream)
+        .mapToDouble(cut -> Math.max(0, cut.toMm().max() - cut.fromMm().min()))
+        .sum();
   }
 
   private static Optional<Dimension> fromAngle(Scene scene, Dimension outer) {

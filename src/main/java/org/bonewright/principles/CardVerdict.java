@@ -63,13 +63,13 @@ final class CardVerdict {
   private Verdict unmet() {
     Severity severity = worst().severity();
     Map<String, Severity> certain = new CertainFaults(card, verdicts, worlds).byLimit();
-    List<String> gravest =
+    String limit =
         certain.entrySet().stream()
             .filter(fault -> fault.getValue() == severity)
             .map(Map.Entry::getKey)
-            .toList();
-    String limit = gravest.isEmpty() ? worst().limit() : gravest.get(0);
-    return new Verdict.Unmet(severity, mildest(), limit, gravest);
+            .findFirst()
+            .orElse(worst().limit());
+    return new Verdict.Unmet(severity, mildest(), limit, List.copyOf(certain.keySet()));
   }
 
   private WorldVerdict of(World world) {

@@ -32,17 +32,20 @@ final class CertainFaults {
         .forEach(
             fault ->
                 byNeed.merge(
-                    need(fault.getKey()),
-                    fault,
-                    (a, b) -> b.getValue().compareTo(a.getValue()) >= 0 ? b : a));
+                    need(fault.getKey()), fault, (a, b) -> graver().compare(b, a) >= 0 ? b : a));
     Map<String, Severity> gravestFirst = new LinkedHashMap<>();
     byNeed.values().stream()
-        .sorted(
-            Comparator.comparing((Map.Entry<String, Severity> f) -> f.getValue())
-                .thenComparing(Map.Entry::getKey)
-                .reversed())
+        .sorted(graver().reversed())
         .forEach(fault -> gravestFirst.put(fault.getKey(), fault.getValue()));
     return gravestFirst;
+  }
+
+  /** By grade; of equal grades a limit that nobody disputes counts for more. */
+  private Comparator<Map.Entry<String, Severity>> graver() {
+    List<String> disputed = card.disputed().map(Card.Dispute::limits).orElse(List.of());
+    return Comparator.comparing((Map.Entry<String, Severity> f) -> f.getValue())
+        .thenComparing(f -> !disputed.contains(f.getKey()))
+        .thenComparing(Map.Entry::getKey);
   }
 
   private Map<String, Severity> everywhere() {

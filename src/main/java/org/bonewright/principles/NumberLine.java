@@ -44,6 +44,19 @@ final class NumberLine {
     return cells;
   }
 
+  /**
+   * Return the cells between the bounds; for a count that lies between two whole steps, as only a
+   * slip of the pen makes it, those of the steps either side.
+   */
+  List<Cell> near(double min, double max) {
+    List<Cell> cells = touched(min, max);
+    return cells.isEmpty() && domain.step() > 0
+        ? touched(
+            Math.floor(min / domain.step()) * domain.step(),
+            Math.ceil(max / domain.step()) * domain.step())
+        : cells;
+  }
+
   private void addBetween(List<Cell> cells, double low, double high, double min, double max) {
     double from = Math.max(Math.nextUp(low), min);
     double to = Math.min(Math.nextDown(high), max);
@@ -52,7 +65,18 @@ final class NumberLine {
     }
     double shownLow = cuts.contains(low) ? low : domain.min();
     double shownHigh = cuts.contains(high) ? high : domain.max();
-    cells.add(new Cell.Span(shownLow, shownHigh, representative(low, high)));
+    double chosen = representative(low, high);
+    boolean single = domain.step() > 0 && !possibleBeside(chosen, low, high);
+    cells.add(
+        single
+            ? new Cell.Span(chosen, chosen, chosen)
+            : new Cell.Span(shownLow, shownHigh, chosen));
+  }
+
+  private boolean possibleBeside(double chosen, double low, double high) {
+    double less = chosen - domain.step();
+    double more = chosen + domain.step();
+    return (less > low && less >= domain.min()) || (more < high && more <= domain.max());
   }
 
   private boolean possible(double value) {

@@ -24,7 +24,7 @@ public sealed interface Verdict {
    * @param severity the severity by the rule, the worst of the possible ones
    * @param mildest the mildest of the possible ones
    * @param limit the limit that decided the worst one; a certain one if there is such
-   * @param certain the limits that are certainly not kept at this severity, one for each need
+   * @param certain the limits that are certainly not kept, the gravest first, one for each need
    */
   record Unmet(Severity severity, Severity mildest, String limit, List<String> certain)
       implements Verdict {

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.bonewright.casefile.Operation;
 import org.bonewright.casefile.Outcome;
 import org.bonewright.measures.Definition;
@@ -102,7 +103,9 @@ final class VerdictCounts {
     Set<String> unmetThen = new HashSet<>();
     then.stream().filter(j -> j.is(VerdictKind.UNMET)).forEach(j -> unmetThen.add(j.card().id()));
     List<Judgement> now =
-        bySubject.getOrDefault(lastStage(subject), List.of()).stream()
+        Stream.of(subject.id(), lastStage(subject))
+            .distinct()
+            .flatMap(id -> bySubject.getOrDefault(id, List.of()).stream())
             .filter(j -> unmetThen.contains(j.card().id()))
             .toList();
     List<String> cured =

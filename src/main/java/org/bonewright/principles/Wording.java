@@ -54,7 +54,7 @@ public final class Wording {
   private static String asked(Judgement judgement) {
     return judgement.verdict() instanceof Verdict.Unknown unknown && !unknown.asks().isEmpty()
         ? unknown.asks().get(0).question()
-        : "what is recorded leaves it open.";
+        : "it hangs on what is given as a range.";
   }
 
   private String filled(String text, Judgement judgement, String decided) {

@@ -156,7 +156,7 @@ final class Worlds {
 
   private List<Cell> numberCells(String need, NumberLine line, Reading reading) {
     if (reading instanceof Reading.Amount number) {
-      List<Cell> touched = line.touched(number.min(), number.max());
+      List<Cell> touched = line.near(number.min(), number.max());
       if (touched.isEmpty()) {
         throw new IllegalStateException(
             card.id()

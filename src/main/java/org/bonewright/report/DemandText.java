@@ -23,7 +23,7 @@ final class DemandText {
     }
     demands.demands().forEach(this::demand);
     titles("  yes   ", demands, VerdictKind.MET);
-    titles("  gone  ", demands, VerdictKind.NOT_APPLICABLE);
+    titles("  n/a   ", demands, VerdictKind.NOT_APPLICABLE);
   }
 
   /** What is answered well takes a line, not a paragraph each; the arithmetic is for verbose. */

@@ -40,6 +40,7 @@ public final class JsonReport {
     table(root.putObject("table"), review.table());
     ArrayNode demands = root.putArray("demands");
     review.demands().forEach(demand -> demands(demands.addObject(), demand));
+    texts(root, "acceptances", review.acceptances());
     ArrayNode assumptions = root.putArray("assumptions");
     review
         .assumptions()
@@ -87,6 +88,7 @@ public final class JsonReport {
         .put("planned", chapter.planned())
         .put("what", chapter.what());
     chapter.outcome().ifPresent(outcome -> node.put("outcome", outcome));
+    node.put("unexplained", chapter.unexplained());
     headlines(node.putArray("fitsFailure"), chapter.fits());
     headlines(node.putArray("otherUnmet"), chapter.others());
     lines(node.putArray("unknown"), chapter.unknown());
@@ -158,7 +160,21 @@ public final class JsonReport {
     line.otherView().ifPresent(view -> node.put("otherView", view));
     line.accepted().ifPresent(reason -> node.put("accepted", reason));
     node.put("sourcesFromMemory", line.fromMemory());
-    texts(node, "workings", line.workings());
+    node.put("why", line.why());
+    texts(node, "sources", line.sources());
+    ArrayNode readings = node.putArray("readings");
+    line.readings()
+        .forEach(
+            reading ->
+                readings
+                    .addObject()
+                    .put("measure", reading.measure())
+                    .put("value", reading.shown())
+                    .put("unit", reading.unit())
+                    .put("kind", reading.kind())
+                    .put("working", reading.working()));
+    ObjectNode limits = node.putObject("limits");
+    line.limits().forEach(limits::put);
     texts(node, "turns", line.turns());
   }
 

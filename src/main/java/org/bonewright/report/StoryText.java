@@ -22,6 +22,12 @@ final class StoryText {
     page.hanging(chapter.subject() + "  ", chapter.what() + outcome + ".");
     headlines("  fits   ", chapter.fits());
     headlines(chapter.fits().isEmpty() ? "  unmet  " : "  also   ", chapter.others());
+    if (chapter.unexplained()) {
+      page.hanging(
+          "  unmet  ",
+          "Nothing that explains the failure. Infection, host, load and what is not looked at here"
+              + " remain.");
+    }
     chapter.unknown().forEach(line -> unknown(line));
     if (!chapter.noRecord().isEmpty()) {
       page.hanging("  not recorded then  ", String.join("; ", chapter.noRecord()));
@@ -70,6 +76,8 @@ final class StoryText {
     line.workings().forEach(working -> page.hanging("           - ", working));
     line.turns().forEach(turn -> page.hanging("           > ", turn));
     line.otherView().ifPresent(view -> page.hanging("           other view: ", view));
+    page.hanging("           why: ", line.why());
+    line.sources().forEach(source -> page.hanging("           source: ", source));
   }
 
   /** The severity as a word that stands out without colour: milder ones in small letters. */

@@ -1,5 +1,8 @@
 package org.bonewright.report;
 
+import static org.bonewright.principles.VerdictKind.NOT_APPLICABLE;
+
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.bonewright.principles.Severity;
@@ -9,7 +12,7 @@ import org.bonewright.review.PrincipleTable;
 final class TableText {
 
   private static final int TITLE = 46;
-  private static final int LEAST = 8;
+  private static final int LEAST = 11;
 
   private TableText() {}
 
@@ -20,7 +23,11 @@ final class TableText {
         "  "
             + " ".repeat(TITLE)
             + table.columns().stream().map(c -> padded(c, width)).collect(Collectors.joining()));
-    for (PrincipleTable.Row row : table.rows()) {
+    List<PrincipleTable.Row> telling =
+        table.rows().stream()
+            .filter(row -> row.cells().stream().anyMatch(c -> c.verdict() != NOT_APPLICABLE))
+            .toList();
+    for (PrincipleTable.Row row : telling) {
       page.line(
           "  "
               + padded(row.family() + " " + row.title(), TITLE)
@@ -45,7 +52,7 @@ final class TableText {
       case NOTE -> "note";
       case MINOR -> "minor";
       case MAJOR -> "MAJOR";
-      case CRITICAL -> "CRITIC";
+      case CRITICAL -> "CRITICAL";
     };
   }
 

@@ -1,5 +1,6 @@
 package org.bonewright.report;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.bonewright.review.Assumption;
@@ -32,13 +33,8 @@ public final class TextReport {
     heading(page, review);
     redFlags(page, review.redFlags());
     page.title("IN SHORT").hanging("  ", review.summary());
-    questions(page, review.questions());
-    page.title("WHAT WAS DONE, AND WHAT FITS ITS FAILURE");
-    StoryText story = new StoryText(page, verbose);
-    review.chapters().stream().filter(chapter -> !chapter.planned()).forEach(story::chapter);
-    page.title(
-        "PRINCIPLES AND OPERATIONS (severity: unmet; ?: open, at worst so; dot: does not apply)");
-    TableText.write(page, review.table());
+    questions(page, review);
+    story(page, review);
     for (PlanDemands demands : review.demands()) {
       page.title("WHAT " + demands.plan() + " MUST ACHIEVE, AND WHETHER IT DOES");
       review.chapters().stream()
@@ -46,11 +42,29 @@ public final class TextReport {
           .forEach(chapter -> plan(page, chapter));
       new DemandText(page, verbose).demands(demands);
     }
+    if (!review.acceptances().isEmpty()) {
+      page.title("ACCEPTED BY A SURGEON");
+      review.acceptances().forEach(line -> page.hanging("  ", line));
+    }
     assumptions(page, review.assumptions());
     page.title("NOT LOOKED AT, AND CAUTIONS");
     page.hanging("  ", String.join(" ", review.notChecked()));
     page.hanging("  ", String.join(" ", review.cautions()) + " " + versions(review.versions()));
     return page.text();
+  }
+
+  private void story(Page page, Review review) {
+    List<Chapter> done = review.chapters().stream().filter(c -> !c.planned()).toList();
+    if (done.isEmpty() && review.demands().isEmpty()) {
+      return;
+    }
+    if (!done.isEmpty()) {
+      page.title("WHAT WAS DONE, AND HOW IT STANDS TO THE PRINCIPLES");
+      done.forEach(new StoryText(page, verbose)::chapter);
+    }
+    page.title(
+        "PRINCIPLES AND OPERATIONS (severity: unmet; ?: open, at worst so; dot: does not apply)");
+    TableText.write(page, review.table());
   }
 
   private static void heading(Page page, Review review) {
@@ -86,7 +100,8 @@ public final class TextReport {
     flags.forEach(flag -> page.hanging("  ! ", flag.what() + " (" + flag.since() + ")"));
   }
 
-  private void questions(Page page, List<Question> questions) {
+  private void questions(Page page, Review review) {
+    List<Question> questions = review.questions();
     if (questions.isEmpty()) {
       return;
     }
@@ -96,7 +111,8 @@ public final class TextReport {
       Question question = questions.get(i);
       page.hanging(
           String.format(Locale.ROOT, "  %d ", i + 1),
-          question.question()
+          about(question, review)
+              + question.question()
               + " "
               + settled(question)
               + (verbose ? " [" + question.field() + "]" : ""));
@@ -106,9 +122,21 @@ public final class TextReport {
     }
   }
 
+  /** Which operation a question is about; many are asked of several. */
+  private static String about(Question question, Review review) {
+    return review.chapters().stream()
+        .map(Chapter::subject)
+        .filter(subject -> question.field().startsWith(subject + "/"))
+        .max(Comparator.comparingInt(String::length))
+        .map(subject -> subject + ": ")
+        .orElse("");
+  }
+
   private static String settled(Question question) {
     if (question.settles().isEmpty()) {
-      return "Helps with " + question.touches() + ".";
+      return "Needed, with other answers, for "
+          + question.touches()
+          + (question.touches() == 1 ? " verdict." : " verdicts.");
     }
     return "Alone settles "
         + String.join(
@@ -127,13 +155,16 @@ public final class TextReport {
     if (assumptions.isEmpty()) {
       return;
     }
-    page.title("ASSUMED, FOR WANT OF A STATEMENT");
     int shown = verbose ? assumptions.size() : Math.min(MOST_ASSUMPTIONS, assumptions.size());
-    assumptions.stream()
-        .limit(shown)
-        .forEach(a -> page.hanging("  ", a.what() + " (" + String.join(", ", a.subjects()) + ")"));
-    if (shown < assumptions.size()) {
-      page.line("  and " + (assumptions.size() - shown) + " more with --verbose");
-    }
+    List<String> lines =
+        assumptions.stream()
+            .limit(shown)
+            .map(a -> a.what() + " (" + String.join(", ", a.subjects()) + ")")
+            .toList();
+    String more =
+        shown < assumptions.size()
+            ? "; and " + (assumptions.size() - shown) + " more with --verbose"
+            : "";
+    page.line("").hanging("ASSUMED: ", String.join("; ", lines) + more);
   }
 }

@@ -10,6 +10,7 @@ import java.util.Optional;
  * @param planned whether it is still to be done
  * @param what what was done, or is to be done, in a few clauses
  * @param outcome what became of it; empty for a plan
+ * @param unexplained whether it failed and nothing that it certainly left unmet was found
  * @param fits findings led by one that fits how it failed, in the order of the table of failure
  *     modes
  * @param others the other findings, the most severe first; for a plan all of them
@@ -23,6 +24,7 @@ public record Chapter(
     boolean planned,
     String what,
     Optional<String> outcome,
+    boolean unexplained,
     List<Headline> fits,
     List<Headline> others,
     List<Line> met,

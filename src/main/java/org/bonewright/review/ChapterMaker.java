@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.bonewright.casefile.Finding;
 import org.bonewright.casefile.Operation;
 import org.bonewright.casefile.Outcome;
 import org.bonewright.casefile.Quantity;
@@ -43,6 +44,7 @@ final class ChapterMaker {
         subject.planned(),
         what(subject),
         subject.planned() ? Optional.empty() : Said.outcome(subject.operation()),
+        headlines.isEmpty() && failed(subject),
         headlines.stream().filter(h -> fitting.contains(h.lead().principle())).toList(),
         headlines.stream().filter(h -> !fitting.contains(h.lead().principle())).toList(),
         sorted(judgements, VerdictKind.MET).stream().map(lines::line).toList(),
@@ -52,6 +54,15 @@ final class ChapterMaker {
             .map(j -> j.card().title())
             .toList(),
         sorted(judgements, VerdictKind.NOT_APPLICABLE).size());
+  }
+
+  private static boolean failed(Subject subject) {
+    return !subject.planned()
+        && subject
+            .operation()
+            .outcome()
+            .map(outcome -> outcome.result() == Outcome.Result.FAILED)
+            .orElse(false);
   }
 
   private static List<Judgement> fittingFirst(List<Judgement> unmet, List<String> fitting) {
@@ -84,6 +95,8 @@ final class ChapterMaker {
   private static boolean nothingRecorded(Subject subject, Judgement judgement) {
     return !subject.planned()
         && judgement.card().cause().equals("infection")
+        && subject.latest(Finding::infection).isEmpty()
+        && subject.operation().samples().isEmpty()
         && judgement.verdict() instanceof Verdict.Unknown;
   }
 

@@ -3,25 +3,16 @@ package org.bonewright.review;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import org.bonewright.casefile.Plan;
 import org.bonewright.measures.Subject;
 import org.bonewright.principles.Card;
 import org.bonewright.principles.JudgedCase;
-import org.bonewright.principles.Judgement;
 import org.bonewright.principles.RuleSet;
 import org.bonewright.principles.Severity;
 import org.bonewright.principles.VerdictKind;
 
 /** Works out what a plan must achieve, as the history teaches it, and what it does about it. */
 final class DemandMaker {
-
-  private static final Comparator<PlanDemands.Demand> OPEN_FIRST =
-      Comparator.comparingInt((PlanDemands.Demand d) -> rank(d.answer().verdict()))
-          .thenComparing(
-              Comparator.comparing(
-                      (PlanDemands.Demand d) -> d.answer().severity().orElse(Severity.NOTE))
-                  .reversed());
 
   private final JudgedCase judged;
   private final RuleSet rules;
@@ -42,15 +33,27 @@ final class DemandMaker {
     List<PlanDemands.Demand> demands = new ArrayList<>();
     for (Card card : rules.cards()) {
       List<String> taughtBy = taughtBy(card);
-      Optional<Judgement> answer = verdicts.worst(card.id());
-      boolean open =
-          answer.map(a -> a.is(VerdictKind.UNMET) || a.is(VerdictKind.UNKNOWN)).orElse(false);
-      if (answer.isPresent() && (open || !taughtBy.isEmpty())) {
-        demands.add(new PlanDemands.Demand(card.statement(), taughtBy, lines.line(answer.get())));
-      }
+      verdicts.telling(card.id()).stream()
+          .filter(answer -> !answer.is(VerdictKind.NOT_APPLICABLE) || !taughtBy.isEmpty())
+          .map(answer -> new PlanDemands.Demand(card.statement(), taughtBy, lines.line(answer)))
+          .forEach(demands::add);
     }
-    demands.sort(OPEN_FIRST);
+    demands.sort(openFirst());
     return new PlanDemands(plan.id(), List.copyOf(demands));
+  }
+
+  /**
+   * What is open first, by severity; of equal ones a principle that nobody may accept, and then
+   * what is certain.
+   */
+  private Comparator<PlanDemands.Demand> openFirst() {
+    return Comparator.comparingInt((PlanDemands.Demand d) -> group(d.answer().verdict()))
+        .thenComparing(
+            Comparator.comparing(
+                    (PlanDemands.Demand d) -> d.answer().severity().orElse(Severity.NOTE))
+                .reversed())
+        .thenComparing(d -> rules.card(d.answer().principle()).map(Card::overridable).orElse(true))
+        .thenComparing(d -> d.answer().verdict());
   }
 
   private List<String> taughtBy(Card card) {
@@ -63,12 +66,11 @@ final class DemandMaker {
         .toList();
   }
 
-  private static int rank(VerdictKind kind) {
+  private static int group(VerdictKind kind) {
     return switch (kind) {
-      case UNMET -> 0;
-      case UNKNOWN -> 1;
-      case MET -> 2;
-      case NOT_APPLICABLE -> 3;
+      case UNMET, UNKNOWN -> 0;
+      case MET -> 1;
+      case NOT_APPLICABLE -> 2;
     };
   }
 }

@@ -1,6 +1,7 @@
 package org.bonewright.review;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.bonewright.principles.Severity;
 import org.bonewright.principles.VerdictKind;
@@ -20,6 +21,10 @@ import org.bonewright.principles.VerdictKind;
  * @param otherView the other view, where the literature disagrees on what decided
  * @param accepted the reason with which a surgeon accepts it, if one does
  * @param fromMemory whether every source of it is cited from memory
+ * @param why the mechanism behind the principle
+ * @param sources where it comes from, each marked as read or from memory
+ * @param readings what was read, number by number
+ * @param limits the limits that hold here, by name
  * @param workings what was read, one clause for each need
  * @param turns what would turn it, one clause each
  */
@@ -36,5 +41,23 @@ public record Line(
     Optional<String> otherView,
     Optional<String> accepted,
     boolean fromMemory,
+    String why,
+    List<String> sources,
+    List<Measured> readings,
+    Map<String, String> limits,
     List<String> workings,
-    List<String> turns) {}
+    List<String> turns) {
+
+  /**
+   * One input of a verdict.
+   *
+   * @param measure id of the measure
+   * @param title its title
+   * @param shown the value, range or words, without unit
+   * @param unit the unit as people write it; empty for words and pure numbers
+   * @param kind fact, assumed, record or model; unknown or none
+   * @param working how it came about
+   */
+  public record Measured(
+      String measure, String title, String shown, String unit, String kind, String working) {}
+}

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.bonewright.casefile.Acceptance;
 import org.bonewright.casefile.CaseFile;
 import org.bonewright.measures.Definition;
@@ -44,7 +45,11 @@ final class LineMaker {
         otherView(judgement),
         accepted(judgement),
         card.sources().stream().noneMatch(Card.Source::read),
-        workings(judgement),
+        card.why(),
+        sources(card),
+        readings(judgement),
+        limits(judgement),
+        readings(judgement).stream().map(LineMaker::inWords).toList(),
         turns(judgement));
   }
 
@@ -53,7 +58,7 @@ final class LineMaker {
     if (judgement.verdict() instanceof Verdict.Unmet unmet && unmet.mildest() != unmet.severity()) {
       steps.add("or " + unmet.mildest().word() + ", by what is not known");
     }
-    judgement.steps().forEach(step -> steps.add(step.from().word() + "; " + step.why()));
+    judgement.steps().forEach(step -> steps.add(step.why() + ", else " + step.from().word()));
     return steps;
   }
 
@@ -74,7 +79,7 @@ final class LineMaker {
             .filter(a -> a.principle().equals(judgement.card().id()))
             .filter(a -> a.on().equals(plan))
             .findFirst()
-            .map(LineMaker::reason)
+            .map(a -> judgement.card().overridable() ? reason(a) : "not open to acceptance")
         : Optional.empty();
   }
 
@@ -82,15 +87,58 @@ final class LineMaker {
     return acceptance.reason() + " (" + acceptance.by() + ")";
   }
 
-  private List<String> workings(Judgement judgement) {
-    List<String> workings = new ArrayList<>();
-    for (Map.Entry<String, Reading> entry : judgement.readings().entrySet()) {
-      String measure = judgement.card().needs().getOrDefault(entry.getKey(), entry.getKey());
-      Reading reading = entry.getValue();
-      String how = reading.working().isEmpty() ? "" : " (" + reading.working() + ")";
-      workings.add(definition(measure).title() + ": " + reading.shown() + how);
+  private List<Line.Measured> readings(Judgement judgement) {
+    List<Line.Measured> readings = new ArrayList<>();
+    judgement
+        .readings()
+        .forEach(
+            (need, reading) -> {
+              Definition definition = definition(judgement.card().needs().getOrDefault(need, need));
+              readings.add(
+                  new Line.Measured(
+                      definition.id(),
+                      definition.title(),
+                      reading.shown(),
+                      unit(definition, reading),
+                      kind(reading),
+                      reading.working()));
+            });
+    return List.copyOf(readings);
+  }
+
+  private static String unit(Definition definition, Reading reading) {
+    return reading instanceof Reading.Amount
+            && definition.domain() instanceof Definition.Domain.Numbers numbers
+        ? numbers.shownUnit()
+        : "";
+  }
+
+  private static String kind(Reading reading) {
+    if (reading instanceof Reading.Amount amount) {
+      return Said.words(amount.kind());
     }
-    return workings;
+    if (reading instanceof Reading.Word word) {
+      return Said.words(word.kind());
+    }
+    return reading instanceof Reading.None ? "none" : "unknown";
+  }
+
+  private static String inWords(Line.Measured reading) {
+    String unit = reading.unit().isEmpty() ? "" : " " + reading.unit();
+    String how = reading.working().isEmpty() ? "" : " (" + reading.working() + ")";
+    return reading.title() + ": " + reading.shown() + unit + how;
+  }
+
+  private static List<String> sources(Card card) {
+    return card.sources().stream()
+        .map(source -> source.text() + (source.read() ? " (excerpt read)" : " (from memory)"))
+        .toList();
+  }
+
+  private static Map<String, String> limits(Judgement judgement) {
+    Map<String, String> limits = new TreeMap<>();
+    judgement.limits().forEach((name, value) -> limits.put(name, value.numbers()));
+    return limits;
   }
 
   private List<String> turns(Judgement judgement) {

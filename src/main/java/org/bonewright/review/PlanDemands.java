@@ -6,7 +6,7 @@ import java.util.List;
  * What a plan must achieve, as the history teaches it, and whether it does.
  *
  * @param plan id of the plan
- * @param demands one for each principle that an operation left unmet, or that the plan leaves open
+ * @param demands one for each principle that applies to the plan, or that an operation left unmet
  */
 public record PlanDemands(String plan, List<Demand> demands) {
 

@@ -58,6 +58,19 @@ final class PlanVerdicts {
     return all().stream().filter(j -> j.card().id().equals(principle)).min(WORST_FIRST);
   }
 
+  /**
+   * Return the verdicts of one principle that tell about the plan: the worst unmet and the worst
+   * unknown one where there are such, else the best of the rest.
+   */
+  List<Judgement> telling(String principle) {
+    List<Judgement> mine =
+        all().stream().filter(j -> j.card().id().equals(principle)).sorted(WORST_FIRST).toList();
+    List<Judgement> open = new ArrayList<>();
+    mine.stream().filter(j -> j.is(VerdictKind.UNMET)).findFirst().ifPresent(open::add);
+    mine.stream().filter(j -> j.is(VerdictKind.UNKNOWN)).findFirst().ifPresent(open::add);
+    return open.isEmpty() ? mine.stream().limit(1).toList() : open;
+  }
+
   /** Return whether a critical principle is unmet, or unknown for want of an answer. */
   boolean leavesCriticalOpen() {
     return all().stream()

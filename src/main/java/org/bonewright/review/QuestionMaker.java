@@ -63,10 +63,22 @@ final class QuestionMaker {
             judgement.card().title(),
             judgement.subject(),
             judgement.severity().orElse(Severity.NOTE));
-    unknown.asks().forEach(fact -> touches.merge(fact, 1, Integer::sum));
-    unknown
-        .settles()
+    unknown.asks().stream()
+        .map(fact -> named(fact, touches))
+        .distinct()
+        .forEach(fact -> touches.merge(fact, 1, Integer::sum));
+    unknown.settles().stream()
+        .map(fact -> named(fact, touches))
+        .distinct()
         .forEach(fact -> settles.computeIfAbsent(fact, f -> new ArrayList<>()).add(settled));
+  }
+
+  /** Two measures may ask for one field in other words; it is one question. */
+  private static MissingFact named(MissingFact fact, Map<MissingFact, Integer> asked) {
+    return asked.keySet().stream()
+        .filter(other -> other.field().equals(fact.field()))
+        .findFirst()
+        .orElse(fact);
   }
 
   private static long count(Question question, Severity severity) {

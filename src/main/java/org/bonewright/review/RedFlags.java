@@ -15,6 +15,8 @@ import org.bonewright.casefile.Host;
 import org.bonewright.casefile.InfectionSigns;
 import org.bonewright.casefile.NerveState;
 import org.bonewright.casefile.Quantity;
+import org.bonewright.measures.InfectionEvidence;
+import org.bonewright.measures.Subject;
 
 /**
  * Looks for what must go to a human at once, before any word on mechanics. Common practice, no
@@ -23,6 +25,9 @@ import org.bonewright.casefile.Quantity;
 final class RedFlags {
 
   private static final double IRRADIATED_GY = 50;
+
+  /** Common practice, no source; laboratories differ. */
+  private static final double RAISED_CRP = 10;
 
   private final CaseFile caseFile;
   private final List<Finding> latestFirst;
@@ -36,22 +41,37 @@ final class RedFlags {
             .toList();
   }
 
-  static List<RedFlag> of(CaseFile caseFile) {
+  static List<RedFlag> of(CaseFile caseFile, List<Subject> subjects) {
     RedFlags looked = new RedFlags(caseFile);
-    looked.infection();
+    looked.infection(subjects);
     looked.limb();
     looked.bone();
     looked.patient();
     return List.copyOf(looked.flags);
   }
 
-  private void infection() {
+  /** What proves infection, as the principles read it, then what only points to it. */
+  private void infection(List<Subject> subjects) {
+    subjects.stream()
+        .filter(subject -> subject.scope() != Subject.Scope.STAGE)
+        .flatMap(subject -> new InfectionEvidence(subject).signs().stream())
+        .filter(sign -> sign.present().equals(Optional.of(true)))
+        .map(InfectionEvidence.Sign::name)
+        .distinct()
+        .forEach(name -> flags.add(new RedFlag("Proof of infection: " + name, "in the history")));
     sign("Pus", InfectionSigns::pus);
     sign("Sinus down to bone or implant", InfectionSigns::sinus);
     sign(
         "Wound broken down to bone or implant, metal may be exposed",
         InfectionSigns::woundBreakdown);
     sign("Fever", InfectionSigns::fever);
+    sign("Local signs of infection", InfectionSigns::localSigns);
+    sign("Wound discharge", InfectionSigns::discharge);
+    sign("Effusion of a joint beside", InfectionSigns::jointEffusion);
+    sign("Sequestrum", InfectionSigns::sequestrum);
+    latest(finding -> finding.infection().flatMap(InfectionSigns::crpMgL))
+        .filter(seen -> seen.answer().min() > RAISED_CRP)
+        .ifPresent(seen -> flag("CRP " + numbers(seen.answer()) + " mg/L, raised", seen.finding()));
   }
 
   private void limb() {
@@ -61,6 +81,11 @@ final class RedFlags {
         .ifPresent(seen -> flag("Open skin over the site", seen.finding()));
     caseFile
         .injury()
+        .vessel()
+        .filter(e -> e == Examination.PRESENT)
+        .ifPresent(e -> flags.add(new RedFlag("Injury of a main vessel", "at the injury")));
+    caseFile
+        .injury()
         .compartmentSyndrome()
         .filter(e -> e == Examination.PRESENT)
         .ifPresent(e -> flags.add(new RedFlag("Compartment syndrome", "at the injury")));
@@ -68,15 +93,11 @@ final class RedFlags {
   }
 
   private void nerve() {
-    boolean fromInjury =
-        caseFile
-            .injury()
-            .nerve()
-            .map(n -> n.function() == NerveState.Function.COMPLETE_PALSY)
-            .orElse(false);
+    Optional<NerveState> atInjury =
+        caseFile.injury().nerve().filter(n -> n.function() == NerveState.Function.COMPLETE_PALSY);
     latest(Finding::nerve)
         .filter(seen -> seen.answer().function() == NerveState.Function.COMPLETE_PALSY)
-        .filter(seen -> !fromInjury)
+        .filter(seen -> atInjury.map(n -> n.name() != seen.answer().name()).orElse(true))
         .ifPresent(
             seen ->
                 flag(

@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param table the principles against the operations
  * @param demands what each plan must achieve and whether it does
  * @param questions what to find out first, most decisive first
+ * @param acceptances what a surgeon accepts, each with what stands of it; one line each
  * @param assumptions what was assumed because the file does not say
  * @param notChecked what this rule set does not look at
  * @param cautions what every reader must know
@@ -29,6 +30,7 @@ public record Review(
     PrincipleTable table,
     List<PlanDemands> demands,
     List<Question> questions,
+    List<String> acceptances,
     List<Assumption> assumptions,
     List<String> notChecked,
     List<String> cautions,

@@ -41,7 +41,7 @@ final class Said {
     parts.add(patient.ageYears().map(age -> numbers(age) + " years").orElse("age not stated"));
     patient.sex().filter(sex -> sex != Patient.Sex.OTHER).ifPresent(sex -> parts.add(words(sex)));
     patient.weightKg().ifPresent(kg -> parts.add(numbers(kg) + " kg"));
-    patient.demand().ifPresent(demand -> parts.add(words(demand)));
+    patient.demand().ifPresent(demand -> parts.add("demand: " + words(demand)));
     return String.join(", ", parts);
   }
 
@@ -50,8 +50,7 @@ final class Said {
     Injury injury = caseFile.injury();
     List<String> parts = new ArrayList<>();
     parts.add(words(bone.side()) + " " + words(bone.name()));
-    parts.add(
-        injury.pattern().map(Said::words).map(p -> p + " pattern").orElse("pattern not stated"));
+    parts.add(injury.pattern().map(Said::words).orElse("pattern not stated"));
     injury
         .openGrade()
         .map(g -> g == Injury.OpenGrade.NONE ? "closed" : "open, grade " + g.name())
@@ -91,8 +90,14 @@ final class Said {
         .ifPresent(
             removed ->
                 parts.add(
-                    "removed " + String.join(", ", removed.stream().map(r -> r.of()).toList())));
+                    "removed "
+                        + String.join(
+                            ", ", removed.stream().map(r -> r.of()).distinct().toList())));
     return String.join("; ", parts);
+  }
+
+  private static String counted(int number, String noun) {
+    return number + " " + noun + (number == 1 ? "" : "s");
   }
 
   private static String graft(Graft graft) {
@@ -106,7 +111,7 @@ final class Said {
     if (implant instanceof Nail nail) {
       return nail.outerMm().map(d -> numbers(d) + " mm ").orElse("")
           + "nail"
-          + nail.bolts().map(bolts -> ", " + bolts.size() + " bolts").orElse("");
+          + nail.bolts().map(bolts -> ", " + counted(bolts.size(), "bolt")).orElse("");
     }
     if (implant instanceof Strut strut) {
       return words(strut.where()) + " strut";
@@ -130,8 +135,8 @@ final class Said {
             rows ->
                 words
                     .append(", ")
-                    .append(rows.stream().mapToInt(row -> row.at().size()).sum())
-                    .append(" screws"));
+                    .append(
+                        counted(rows.stream().mapToInt(row -> row.at().size()).sum(), "screw")));
     return words.toString();
   }
 

@@ -3,9 +3,6 @@ package org.bonewright.review;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.TreeMap;
 import org.bonewright.casefile.Plan;
 import org.bonewright.principles.JudgedCase;
 import org.bonewright.principles.Judgement;
@@ -14,6 +11,8 @@ import org.bonewright.principles.VerdictKind;
 
 /** Says the upshot in one or two sentences. */
 final class Summary {
+
+  private static final int NAMED = 3;
 
   private Summary() {}
 
@@ -33,28 +32,34 @@ final class Summary {
 
   private static String plan(String id, PlanVerdicts verdicts) {
     List<Judgement> all = verdicts.all();
-    String unmet = counted(all, VerdictKind.UNMET);
-    String unknown = counted(all, VerdictKind.UNKNOWN);
-    long met = all.stream().filter(j -> j.is(VerdictKind.MET)).count();
     List<String> parts = new ArrayList<>();
-    parts.add((unmet.isEmpty() ? "none" : unmet) + " unmet");
-    if (!unknown.isEmpty()) {
-      parts.add(unknown + " open");
+    String unmet = named(all, VerdictKind.UNMET);
+    String open = named(all, VerdictKind.UNKNOWN);
+    parts.add(unmet.isEmpty() ? "nothing unmet" : "unmet " + unmet);
+    if (!open.isEmpty()) {
+      parts.add("open " + open);
     }
-    parts.add(met + " met");
-    return "In " + id + " " + String.join(", ", parts) + ".";
+    parts.add("met " + all.stream().filter(j -> j.is(VerdictKind.MET)).count());
+    return id + ": " + String.join("; ", parts) + ".";
   }
 
-  private static String counted(List<Judgement> all, VerdictKind kind) {
-    Map<Severity, Long> bySeverity = new TreeMap<>(Comparator.reverseOrder());
-    all.stream()
-        .filter(j -> j.is(kind))
-        .map(Judgement::severity)
-        .flatMap(Optional::stream)
-        .forEach(severity -> bySeverity.merge(severity, 1L, Long::sum));
-    long sum = bySeverity.values().stream().mapToLong(Long::longValue).sum();
-    List<String> parts = new ArrayList<>();
-    bySeverity.forEach((severity, n) -> parts.add(n + " " + severity.word()));
-    return sum == 0 ? "" : sum + " (" + String.join(", ", parts) + ")";
+  /** The gravest by name, the rest by number. */
+  private static String named(List<Judgement> all, VerdictKind kind) {
+    List<Judgement> mine =
+        all.stream()
+            .filter(j -> j.is(kind))
+            .filter(j -> j.severity().isPresent())
+            .sorted(
+                Comparator.comparing((Judgement j) -> j.severity().orElse(Severity.NOTE))
+                    .reversed())
+            .toList();
+    String names =
+        String.join(
+            ", ",
+            mine.stream()
+                .limit(NAMED)
+                .map(j -> j.card().title() + " (" + j.severity().orElse(Severity.NOTE).word() + ")")
+                .toList());
+    return mine.size() > NAMED ? names + " and " + (mine.size() - NAMED) + " more" : names;
   }
 }

@@ -93,10 +93,10 @@ class BoneGradeMeasureTest {
     }
 
     @Test
-    void a_method_that_grades_nothing_is_no_measurement() {
+    void a_method_that_grades_nothing_leaves_every_grade_open() {
       CaseText text =
           CaseText.plated().at("/bone", "{quality: [{method: 'ct-hounsfield', value: 300}]}");
-      assertThat(Taken.of("bone-grade", text)).isEqualTo("good assumed");
+      assertThat(Taken.of("bone-grade", text)).isEqualTo(OPEN);
     }
   }
 

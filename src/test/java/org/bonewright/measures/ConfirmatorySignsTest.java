@@ -36,8 +36,9 @@ class ConfirmatorySignsTest {
           histology: 'neutrophils-above-5'                            | 1 fact
           histology: 'organisms'                                      | 1 fact
           sinus: 'present', pus: 'present', histology: 'organisms'    | 3 fact
-          # not done is an answer: no evidence from that source yet
-          sinus: 'not-done', histology: 'not-done'                    | 0 fact
+          # a test not done is an answer, a bedside sign not examined is open
+          histology: 'not-done'                                       | 0 fact
+          sinus: 'not-done'                                           | 0–1 fact, ask findings before op-1/sinus
           samples: {taken: 1, sameOrganism: null}                     | 0 fact
           # unknown or not recorded may be a sign or not
           sinus: 'unknown'                                            | 0–1 fact, ask findings before op-1/sinus
@@ -93,14 +94,45 @@ class ConfirmatorySignsTest {
     }
 
     @Test
+    void a_sign_once_seen_counts_until_infection_was_treated_and_it_is_gone() {
+      CaseText seen = twice("pus: 'present'", "").redone("plate-bent");
+      CaseText gone =
+          seen.with(
+              "{findings: [{day: 1, infection: {pus: 'present', sinus: 'absent',"
+                  + " woundBreakdown: 'absent', samples: {taken: 0}, histology: 'not-done'}},"
+                  + " {day: 150, infection: {pus: 'absent'}}]}");
+      assertThat(Taken.of("confirmatory-signs", gone)).isEqualTo("1 fact");
+      assertThat(
+              Taken.of(
+                  "confirmatory-signs",
+                  gone.at(
+                      "/operations/0",
+                      "{infectionCare: {debridement: 'yes', antibioticWeeks: 6}}")))
+          .isEqualTo("0 fact");
+    }
+
+    @Test
+    void a_failure_by_infection_counts() {
+      assertThat(Taken.of("confirmatory-signs", signs("pus: 'absent'").redone("infection")))
+          .isEqualTo("1 fact");
+    }
+
+    @Test
+    void no_samples_taken_later_do_not_undo_a_culture() {
+      CaseText text =
+          twice("samples: {taken: 5, sameOrganism: 4}", "samples: {taken: 0}").redone("plate-bent");
+      assertThat(Taken.of("confirmatory-signs", text)).isEqualTo("1 fact");
+    }
+
+    @Test
     void a_plan_sees_every_finding() {
-      CaseText text = twice("", "pus: 'present'").redone("infection");
+      CaseText text = twice("", "pus: 'present'").redone("plate-bent");
       assertThat(Taken.of("confirmatory-signs", text)).isEqualTo("1 fact");
     }
 
     @Test
     void a_plan_asks_in_the_findings_to_come() {
-      CaseText text = signs("sinus: 'unknown'").redone("infection");
+      CaseText text = signs("sinus: 'unknown'").redone("plate-bent");
       assertThat(Taken.of("confirmatory-signs", text))
           .isEqualTo("0–1 fact, ask findings/infection/sinus");
     }

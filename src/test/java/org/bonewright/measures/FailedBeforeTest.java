@@ -24,7 +24,7 @@ class FailedBeforeTest {
           failed     | yes fact
           united     | no fact
           unknown    | unknown, ask op-1/outcome/result
-          under-way  | unknown, ask op-1/outcome/result
+          under-way  | no fact
           """)
   void follows_the_result_of_the_operation_before(String result, String reads) {
     CaseText text = TWO.at("/operations/0/outcome", "{result: '" + result + "'}");
@@ -53,7 +53,11 @@ class FailedBeforeTest {
 
   @Test
   void a_later_stage_of_a_plan_still_answers_to_the_operation_that_failed() {
-    CaseText text = TWO.at("/plans/0", "{stages: [{id: 'stage-1'}, {id: 'stage-2'}]}");
+    CaseText text =
+        TWO.at(
+            "/plans/0",
+            "{stages: [{id: 'stage-1'}, {id: 'stage-2', biology: [{kind: 'marrow'}]}]}");
     assertThat(Taken.of("failed-before", text, "plan-a/stage-2")).isEqualTo("yes fact");
+    assertThat(Taken.of("failed-before", text, "plan-a/stage-1")).isEqualTo("no fact");
   }
 }

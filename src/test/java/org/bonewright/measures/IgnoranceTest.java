@@ -37,7 +37,8 @@ class IgnoranceTest {
   private static final String TELLS_BY_ITS_ABSENCE =
       "/plans/.*/(aftercare|load|samples|biology|infectionCare|resection|compression|removed)\\b.*"
           + "|/findings.*|/bone/quality.*|/bone/sections.*|/operations|/plans|.*/screws/\\d+/at"
-          + "|.*/(compression|removed|resection|farDefectPercent)";
+          + "|.*/(compression|removed|resection|farDefectPercent|reduction)"
+          + "|/plans/.*/(fixation|concept)\\b.*";
 
   private static final List<CaseText> CASES = cases();
 

@@ -180,8 +180,8 @@ class PrecedenceTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"met", "unknown", "not-applicable"})
-    void is_none_if_it_is_not_unmet_now(String verdict) {
+    @ValueSource(strings = {"met", "not-applicable"})
+    void is_none_if_it_cannot_be_unmet_now(String verdict) {
       Judged now = new Judged("any", "plate", "op-1", 1, verdict, false);
       assertThat(decide(before, now).steps(now, Severity.MINOR)).isEmpty();
     }

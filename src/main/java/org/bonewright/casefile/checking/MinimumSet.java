@@ -74,6 +74,17 @@ public final class MinimumSet {
   }
 
   private void now() {
+    List<Operation> operations = caseFile.operations();
+    boolean united =
+        !operations.isEmpty()
+            && operations
+                .get(operations.size() - 1)
+                .outcome()
+                .map(o -> o.result() == Outcome.Result.UNITED)
+                .orElse(false);
+    if (united && caseFile.plans().isEmpty()) {
+      return;
+    }
     List<Finding> findings = caseFile.findings();
     String last = "/findings/" + Math.max(0, findings.size() - 1);
     Optional<Finding> latest =
