@@ -25,7 +25,7 @@ final class HoldDemand implements Measure {
     }
     Reading grade = scene.read("bone-grade");
     Set<String> possible = new HashSet<>();
-    if (scene.possibly("bone-grade", "poor")) {
+    if (scene.possibly("setting", "revision") || scene.possibly("bone-grade", "poor")) {
       possible.add("raised");
     }
     if (scene.possibly("bone-grade", "good") || scene.possibly("bone-grade", "reduced")) {
@@ -35,6 +35,6 @@ final class HoldDemand implements Measure {
         possible,
         grade instanceof Reading.Word word ? word.kind() : Kind.ASSUMED,
         "first fixation, bone " + grade.shown(),
-        grade.missing().toArray(MissingFact[]::new));
+        Reading.missingOf(scene.read("setting"), grade).toArray(MissingFact[]::new));
   }
 }

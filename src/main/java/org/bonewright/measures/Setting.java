@@ -1,10 +1,17 @@
 package org.bonewright.measures;
 
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.bonewright.casefile.Operation;
 import org.bonewright.casefile.Outcome;
 
 /** Whether bone is fixed for the first time or again. */
 final class Setting implements Measure {
+
+  private static final Set<Outcome.Result> MEANT_TO_LAST =
+      EnumSet.of(Outcome.Result.FAILED, Outcome.Result.UNITED, Outcome.Result.UNDER_WAY);
 
   @Override
   public Definition definition() {
@@ -20,17 +27,30 @@ final class Setting implements Measure {
 
   @Override
   public Reading take(Scene scene) {
-    boolean again =
+    List<Operation> fixed =
         scene.doneBefore().stream()
-            .filter(
-                operation ->
-                    !operation
-                        .outcome()
-                        .map(o -> o.result() == Outcome.Result.STAGE_DONE)
-                        .orElse(false))
-            .anyMatch(operation -> operation.fixation().map(f -> !f.isEmpty()).orElse(true));
-    return again
-        ? Reading.word("revision", "operated before")
-        : Reading.word("fresh", "first fixation");
+            .filter(operation -> operation.fixation().map(f -> !f.isEmpty()).orElse(true))
+            .toList();
+    if (fixed.stream()
+        .anyMatch(operation -> result(operation).map(MEANT_TO_LAST::contains).orElse(false))) {
+      return Reading.word("revision", "operated before");
+    }
+    Optional<Operation> untold =
+        fixed.stream()
+            .filter(o -> result(o).map(r -> r == Outcome.Result.UNKNOWN).orElse(true))
+            .findFirst();
+    if (untold.isEmpty()) {
+      return Reading.word("fresh", fixed.isEmpty() ? "first fixation" : "only stages before");
+    }
+    String id = untold.get().id();
+    return Reading.words(
+        Set.of("fresh", "revision"),
+        Kind.FACT,
+        "what became of " + id + " is not stated",
+        scene.missingInCase(id + "/outcome/result", "What became of " + id + "?"));
+  }
+
+  private static Optional<Outcome.Result> result(Operation operation) {
+    return operation.outcome().map(Outcome::result);
   }
 }

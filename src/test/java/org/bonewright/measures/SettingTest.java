@@ -30,4 +30,16 @@ class SettingTest {
     assertThat(Taken.of("setting", TWO.at("/operations/0", "{fixation: null}")))
         .isEqualTo("revision fact");
   }
+
+  @Test
+  void a_stage_that_did_what_it_was_for_leaves_it_fresh() {
+    assertThat(Taken.of("setting", TWO.at("/operations/0", "{outcome: {result: 'stage-done'}}")))
+        .isEqualTo("fresh fact");
+  }
+
+  @Test
+  void it_is_open_where_nobody_says_what_became_of_the_operation_before() {
+    assertThat(Taken.of("setting", TWO.at("/operations/0", "{outcome: null}")))
+        .isEqualTo("fresh or revision fact, ask op-1/outcome/result");
+  }
 }
