@@ -38,7 +38,7 @@ class IgnoranceTest {
       "/plans/.*/(aftercare|load|samples|biology|infectionCare|resection|compression|removed)\\b.*"
           + "|/findings.*|/bone/quality.*|/bone/sections.*|/operations|/plans|.*/screws/\\d+/at"
           + "|.*/(compression|removed|resection|farDefectPercent|reduction)"
-          + "|/plans/.*/(fixation|concept)\\b.*";
+          + "|/plans/.*/(fixation|concept)\\b.*|.*/(throughPlate|hole)";
 
   private static final List<CaseText> CASES = cases();
 
