@@ -32,7 +32,7 @@ class ArchitectureTest {
           .layer("bone")
           .definedBy("org.bonewright.bone")
           .layer("measures")
-          .definedBy("org.bonewright.measures")
+          .definedBy("org.bonewright.measures..")
           .layer("principles")
           .definedBy("org.bonewright.principles", "org.bonewright.rules..")
           .layer("review")

@@ -7,6 +7,12 @@ public record Compression(
     @Meaning("The method.") Method method,
     @Meaning("Eccentric screws used for it.") @Between(min = 0, max = 10) Optional<Quantity> screws,
     @Meaning("Whether the plate was bent beforehand over the line.") Optional<Answer> prebent,
+    @Meaning(
+            "Distance in mm that the bent plate kept from the bone over the line before compression.")
+        @Between(min = 0, max = 15)
+        Optional<Quantity> prebendMm,
+    @Meaning("Gap in mm that compression had to close.") @Between(min = 0, max = 200)
+        Optional<Quantity> gapBeforeMm,
     @Meaning("Whether compression came before the first locking screw.")
         Optional<Answer> beforeLocking) {
 

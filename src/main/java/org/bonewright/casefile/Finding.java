@@ -21,6 +21,9 @@ public record Finding(
     @Meaning("Kind of nonunion.") Optional<Vitality> vitality,
     @Meaning("Bone missing along the axis, in mm.") @Between(min = 0, max = 400)
         Optional<Quantity> defectMm,
+    @Meaning("Percent of the circumference that is missing at the site.")
+        @Between(min = 0, max = 100)
+        Optional<Quantity> circumferenceMissingPercent,
     @Meaning("Suspicion of a tumour.") Optional<Examination> tumourSuspected,
     @Meaning("Radiation dose at the site, in Gy.") @Between(min = 0, max = 200)
         Optional<Quantity> radiationGy,

@@ -18,6 +18,10 @@ public record Graft(
     GROWTH_FACTOR,
     MARROW,
     MEMBRANE,
+    /** A cement spacer round which a membrane forms; it comes out at a later stage. */
+    SPACER,
+    /** Bone chips raised with their soft tissue, no graft from elsewhere. */
+    DECORTICATION,
     VASCULARISED_BONE
   }
 }

@@ -18,14 +18,18 @@ public record Operation(
     @Meaning("The reduction as left at the end.") Optional<Reduction> reduction,
     @Meaning("Compression of the line.") Optional<Compression> compression,
     @Meaning("Everything put in; an empty list means nothing.") Optional<List<Implant>> fixation,
+    @Meaning("How the bone ends were prepared.") Optional<EndPreparation> endsPrepared,
     @Meaning("Bone taken out; an empty list means none.") Optional<List<Resection>> resection,
     @Meaning("Graft and other biology; an empty list means none.") Optional<List<Graft>> biology,
+    @Meaning("Moving a piece of bone along to fill a defect.") Optional<BoneTransport> transport,
     @Meaning("Deep sampling.") Optional<Sampling> samples,
     @Meaning("What is done about infection.") Optional<InfectionCare> infectionCare,
     @Meaning("How the nerve at risk was handled.") Optional<NerveHandling> nerve,
     @Meaning("Percent of the circumference stripped of soft tissue.") @Between(min = 0, max = 100)
         Optional<Quantity> strippedPercent,
     @Meaning("Metal taken out; an empty list means none.") Optional<List<Removal>> removed,
+    @Meaning("What is done about metal that earlier operations left; an empty list means nothing.")
+        Optional<List<PieceDecision>> pieces,
     @Meaning("Aftercare as ordered.") Optional<Aftercare> aftercare,
     @Meaning("What became of it; left out in a plan.") Optional<Outcome> outcome) {
 
@@ -43,13 +47,16 @@ public record Operation(
         reduction,
         compression,
         Optional.of(fixation.orElse(List.of())),
+        endsPrepared,
         Optional.of(resection.orElse(List.of())),
         Optional.of(biology.orElse(List.of())),
+        transport,
         samples,
         infectionCare,
         nerve,
         strippedPercent,
         removed,
+        Optional.of(pieces.orElse(List.of())),
         aftercare,
         outcome);
   }

@@ -20,6 +20,8 @@ public record Plate(
     @Meaning("Width in mm.") @Between(min = 3, max = 40) Optional<Quantity> widthMm,
     @Meaning("Distance between neighbouring holes in mm.") @Between(min = 4, max = 40)
         Optional<Quantity> spacingMm,
+    @Meaning("Widest distance between plate and bone in mm.") @Between(min = 0, max = 30)
+        Optional<Quantity> standOffMm,
     @Meaning("Where it lies along the bone.") Optional<Placement> place,
     @Meaning("The screws, by hole; holes not named are open.") Optional<List<ScrewRow>> screws,
     @Meaning("Holes closed with a plug.") @Between(min = 1, max = 30) List<Integer> plugged)
@@ -37,6 +39,7 @@ public record Plate(
         thicknessMm,
         widthMm,
         spacingMm,
+        standOffMm,
         place,
         screws.map(rows -> rows.stream().map(row -> row.without(taken)).toList()),
         plugged);

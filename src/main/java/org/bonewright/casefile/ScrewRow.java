@@ -11,6 +11,13 @@ public record ScrewRow(
     @Meaning("Cortices that the thread crosses.") @Between(min = 0, max = 2)
         Optional<Quantity> cortices,
     @Meaning("Length in mm.") @Between(min = 4, max = 150) Optional<Quantity> lengthMm,
+    @Meaning("How far the tip stands beyond the far cortex in mm; below zero where it falls short.")
+        @Between(min = -60, max = 40)
+        Optional<Quantity> tipBeyondMm,
+    @Meaning("Tilt in degrees along the bone; positive when the tip points away from the landmark.")
+        @Between(min = -60, max = 60)
+        Optional<Quantity> tiltDeg,
+    @Meaning("What adds to its hold.") Optional<Augmentation> augmentation,
     @Meaning("What the screw bites into.") Optional<Track> track,
     @Meaning("What became of the screw.") Optional<State> state,
     @Meaning("Day on which that was seen.") @Between(min = 0, max = 36500)
@@ -26,6 +33,9 @@ public record ScrewRow(
         diameterMm,
         cortices,
         lengthMm,
+        tipBeyondMm,
+        tiltDeg,
+        augmentation,
         track,
         state,
         stateDay,
@@ -37,6 +47,13 @@ public record ScrewRow(
     CORTICAL,
     CANCELLOUS,
     LOCKING
+  }
+
+  /** What adds to the hold of a screw. */
+  public enum Augmentation {
+    CEMENT,
+    /** A nut or washer on the far side. */
+    NUT
   }
 
   /** What a screw bites into. */

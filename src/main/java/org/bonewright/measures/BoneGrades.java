@@ -23,13 +23,13 @@ import org.bonewright.casefile.ScrewRow;
  * or more, fracture from standing height, steroids, or an earlier operation; then any grade is
  * possible.
  */
-final class BoneGrades {
+public final class BoneGrades {
 
   private static final double AGE_OF_DOUBT = 60;
 
   private BoneGrades() {}
 
-  static Set<BoneGrade> possible(Subject subject) {
+  public static Set<BoneGrade> possible(Subject subject) {
     if (strippedScrews(subject) >= 2) {
       return EnumSet.of(BoneGrade.POOR);
     }
@@ -42,7 +42,7 @@ final class BoneGrades {
         : EnumSet.allOf(BoneGrade.class);
   }
 
-  static Set<BoneGrade> measured(Subject subject) {
+  public static Set<BoneGrade> measured(Subject subject) {
     List<BoneQuality> known =
         subject.caseFile().bone().quality().stream()
             .filter(quality -> quality.day().map(subject::knows).orElse(true))
@@ -50,7 +50,7 @@ final class BoneGrades {
     return BoneGrade.measured(subject.caseFile().bone().name(), known);
   }
 
-  static List<String> reasonsToMeasure(Subject subject) {
+  public static List<String> reasonsToMeasure(Subject subject) {
     List<String> reasons = new ArrayList<>();
     boolean tried =
         subject.caseFile().bone().quality().stream()
@@ -80,7 +80,7 @@ final class BoneGrades {
     return reasons;
   }
 
-  static long strippedScrews(Subject subject) {
+  public static long strippedScrews(Subject subject) {
     return subject.before().stream()
         .map(Operation::fixation)
         .flatMap(Optional::stream)

@@ -6,10 +6,8 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.bonewright.casefile.Nail;
-import org.bonewright.casefile.Plate;
 
-/** Every measure there is, by id. */
+/** Measures by id. */
 public final class MeasureCatalogue {
 
   private final Map<String, Measure> measures;
@@ -27,54 +25,13 @@ public final class MeasureCatalogue {
                     TreeMap::new));
   }
 
-  /** Return the catalogue with every measure of Bonewright. */
-  public static MeasureCatalogue all() {
-    return new MeasureCatalogue(
-        List.of(
-            new AxiallyUnstable(),
-            new BoltNumber(BoltNumber.What.DIAMETER),
-            new BoltNumber(BoltNumber.What.FEWER_END),
-            new BoltNumber(BoltNumber.What.TO_FRACTURE),
-            new BoneGradeMeasure(),
-            new BoneNameMeasure(),
-            new BrokeAtEmptyHole(),
-            new ConceptMeasure(),
-            new ConfirmatorySigns(),
-            new EndsResected(),
-            new FailedBefore(),
-            new FailedFactorsChanged(),
-            new FarDefect(),
-            new GapWidest(),
-            new HoldDemand(),
-            HoldOnWeakerSide.cortices(),
-            HoldOnWeakerSide.lockingScrews(),
-            new HolesOverLine(HolesOverLine.Count.OPEN),
-            new HolesOverLine(HolesOverLine.Count.SCREW_IN_ZONE),
-            new HolesOverLine(HolesOverLine.Count.SCREW_FREE),
-            new ImplantUsed("nail-used", "nail", Nail.class),
-            new ImplantUsed("plate-used", "plate", Plate.class),
-            new LineAtIsthmus(),
-            new LineHandling(),
-            new NailLocked(),
-            new NailNumber(NailNumber.What.DIAMETER),
-            new NailNumber(NailNumber.What.FILL),
-            new NailNumber(NailNumber.What.REAMED_OVER),
-            new OpenHoleClearance(),
-            new PatternClass(),
-            new PlannedAction(PlannedAction.Action.CULTURE_DAYS),
-            new PlannedAction(PlannedAction.Action.DEEP_SAMPLES),
-            new PlannedAction(PlannedAction.Action.HISTOLOGY),
-            new PlannedAction(PlannedAction.Action.INFECTION_DIRECTED),
-            new Planned(),
-            new PlateLength(),
-            new PlateSpanRatio(),
-            new Setting(),
-            SideHeldBy.conventional(),
-            SideHeldBy.lockedOnly(),
-            new SiteAtRisk(),
-            StatedQuantity.contact(),
-            StatedQuantity.step(),
-            new ZoneLength()));
+  /**
+   * Return a catalogue of these measures.
+   *
+   * @throws IllegalStateException if two have the same id
+   */
+  public static MeasureCatalogue of(List<Measure> measures) {
+    return new MeasureCatalogue(measures);
   }
 
   /** Return every definition, in order of id. */

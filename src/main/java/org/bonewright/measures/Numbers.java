@@ -4,11 +4,11 @@ import org.bonewright.bone.Dimension;
 import org.bonewright.casefile.Quantity;
 
 /** How a number is written in the working of a measure. */
-final class Numbers {
+public final class Numbers {
 
   private Numbers() {}
 
-  static String shown(Quantity quantity) {
+  public static String shown(Quantity quantity) {
     return Dimension.stated(quantity, "").numbers();
   }
 }

@@ -50,22 +50,22 @@ public final class Scene {
   }
 
   /** Return the operation, or the plan's last stage. */
-  Operation operation() {
+  public Operation operation() {
     return subject.operation();
   }
 
   /** Return which bone it is. */
-  BoneName boneName() {
+  public BoneName boneName() {
     return subject.caseFile().bone().name();
   }
 
   /** Return the bone as a tube. */
-  BoneShape bone() {
+  public BoneShape bone() {
     return bone;
   }
 
   /** Return what holds the bone at the end of the subject. */
-  Construct construct() {
+  public Construct construct() {
     return construct;
   }
 
@@ -74,7 +74,7 @@ public final class Scene {
    * nail or fixator or tells of a reduction; else the last one before it that did. Screws taken
    * out, or graft alone, leave reduction and compression as they were.
    */
-  Operation fixing() {
+  public Operation fixing() {
     List<Operation> all = subject.upToHere();
     for (int i = all.size() - 1; i >= 0; i--) {
       Operation operation = all.get(i);
@@ -88,12 +88,12 @@ public final class Scene {
   }
 
   /** Return the reduction as left at the end, where it was described. */
-  Optional<Reduction> reduction() {
+  public Optional<Reduction> reduction() {
     return fixing().reduction();
   }
 
   /** Return the zone before the operation, as last described. */
-  FractureZone zoneAsFound() {
+  public FractureZone zoneAsFound() {
     return subject
         .latest(Finding::zone)
         .or(() -> subject.caseFile().injury().zone())
@@ -105,7 +105,7 @@ public final class Scene {
    * Return the zone once the operation has resected what it resects. A plan's earlier stages count
    * too: no finding can tell what they leave.
    */
-  FractureZone zone() {
+  public FractureZone zone() {
     List<Operation> steps =
         subject.planned()
             ? subject
@@ -121,7 +121,7 @@ public final class Scene {
 
   /** Return the operations before the one that put this plate in; another may read the same. */
   @SuppressWarnings("ReferenceEquality")
-  List<Operation> before(Plate plate) {
+  public List<Operation> before(Plate plate) {
     String by =
         construct.implants().stream()
             .filter(held -> held.implant() == plate)
@@ -132,7 +132,7 @@ public final class Scene {
   }
 
   /** Return the plates of the construct, laid over the zone; the longest first. */
-  List<PlacedPlate> plates() {
+  public List<PlacedPlate> plates() {
     FractureZone zone = zone();
     return construct.of(Plate.class).stream()
         .map(plate -> new PlacedPlate(plate, zone, lagHoles(plate)))
@@ -154,7 +154,7 @@ public final class Scene {
    * Return the operation whose failure led to this one, with its own scene: the last one before it
    * that was meant to unite the bone. A stage that did what it was for is passed over.
    */
-  Optional<Scene> failedBefore() {
+  public Optional<Scene> failedBefore() {
     List<Operation> before = subject.before();
     for (int i = before.size() - 1; i >= 0; i--) {
       Operation earlier = before.get(i);
@@ -176,23 +176,23 @@ public final class Scene {
   }
 
   /** Return the operations before the subject that were carried out, in order. */
-  List<Operation> doneBefore() {
+  public List<Operation> doneBefore() {
     int done = subject.caseFile().operations().size();
     return subject.before().stream().limit(done).toList();
   }
 
   /** Return the plate that is judged for length and layout: the longest one. */
-  Optional<PlacedPlate> mainPlate() {
+  public Optional<PlacedPlate> mainPlate() {
     return plates().stream().findFirst();
   }
 
   /** Return a fact that the operation's own part of the file does not state. */
-  MissingFact missing(String field, String question) {
+  public MissingFact missing(String field, String question) {
     return new MissingFact(subject.path(operation()) + "/" + field, question);
   }
 
   /** Return a fact about reduction or compression that is not stated where they were set. */
-  MissingFact missingOfFixing(String field, String question) {
+  public MissingFact missingOfFixing(String field, String question) {
     Operation fixing = fixing();
     return fixing.id().equals(operation().id())
         ? missing(field, question)
@@ -200,7 +200,7 @@ public final class Scene {
   }
 
   /** Return a fact about the whole case that the file does not state. */
-  MissingFact missingInCase(String field, String question) {
+  public MissingFact missingInCase(String field, String question) {
     return new MissingFact(field, question);
   }
 
@@ -225,12 +225,12 @@ public final class Scene {
   }
 
   /** Return whether a word measure certainly reads this word. */
-  boolean certainly(String measure, String word) {
+  public boolean certainly(String measure, String word) {
     return read(measure) instanceof Reading.Word known && known.possible().equals(Set.of(word));
   }
 
   /** Return whether a word measure may read this word, as far as is known. */
-  boolean possibly(String measure, String expected) {
+  public boolean possibly(String measure, String expected) {
     Reading reading = read(measure);
     return reading instanceof Reading.Word word
         ? word.possible().contains(expected)

@@ -107,7 +107,7 @@ public record Subject(
    * it is only certain that it came after those before it, so what was seen later counts as not
    * known.
    */
-  boolean knows(Quantity day) {
+  public boolean knows(Quantity day) {
     return planned() || day.middle() <= lastCertainDay();
   }
 

@@ -5,11 +5,11 @@ import java.util.Locale;
 /**
  * How a constant of the case file is said in a sentence: {@code TENSION_DEVICE}, "tension device".
  */
-final class Words {
+public final class Words {
 
   private Words() {}
 
-  static String of(Enum<?> constant) {
+  public static String of(Enum<?> constant) {
     return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.bonewright.casefile.FailureMode;
 import org.bonewright.measures.Definition;
 import org.bonewright.measures.MeasureCatalogue;
+import org.bonewright.measures.catalogue.EveryMeasure;
 
 /**
  * All principles: cards, compiled rules, families, version. Make it once and keep it; it is
@@ -55,7 +56,7 @@ public final class RuleSet {
 
   /** Return the rule set that Bonewright was built with. */
   public static RuleSet built() {
-    return new RuleSet(RuleFiles.built(), RuleBase.built(), MeasureCatalogue.all());
+    return new RuleSet(RuleFiles.built(), RuleBase.built(), EveryMeasure.catalogue());
   }
 
   /** Return the same rule set with the rules in another order or compiled elsewhere; for tests. */

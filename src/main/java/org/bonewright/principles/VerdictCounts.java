@@ -10,10 +10,10 @@ import java.util.stream.Stream;
 import org.bonewright.casefile.Operation;
 import org.bonewright.casefile.Outcome;
 import org.bonewright.measures.Definition;
-import org.bonewright.measures.Factor;
 import org.bonewright.measures.Kind;
 import org.bonewright.measures.Reading;
 import org.bonewright.measures.Subject;
+import org.bonewright.measures.history.Factor;
 
 /**
  * Counts of level-1 verdicts that principles of level 2 read like measures: from those certainly so

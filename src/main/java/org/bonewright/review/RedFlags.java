@@ -15,8 +15,8 @@ import org.bonewright.casefile.Host;
 import org.bonewright.casefile.InfectionSigns;
 import org.bonewright.casefile.NerveState;
 import org.bonewright.casefile.Quantity;
-import org.bonewright.measures.InfectionEvidence;
 import org.bonewright.measures.Subject;
+import org.bonewright.measures.infection.InfectionEvidence;
 
 /**
  * Looks for what must go to a human at once, before any word on mechanics. Common practice, no

@@ -6,12 +6,12 @@ import java.util.List;
 import org.bonewright.casefile.CaseFile;
 
 /** What must hold for every reading of every measure of any case. */
-final class Sound {
+public final class Sound {
 
   private Sound() {}
 
   /** Take every measure of every subject, twice, and check each reading. */
-  static void check(CaseFile file) {
+  public static void check(CaseFile file) {
     for (Subject subject : Subject.of(file)) {
       Scene scene = new Scene(subject, Taken.CATALOGUE);
       List<Definition> definitions = Taken.CATALOGUE.definitions();

@@ -7,34 +7,35 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import org.bonewright.casefile.CaseFile;
 import org.bonewright.casefile.CaseText;
+import org.bonewright.measures.catalogue.EveryMeasure;
 
 /**
  * A measure taken of a case, as one line for comparison: {@code 160 fact}, {@code 144–176 assumed,
  * ask op-1/fixation/plate-1/lengthMm}, {@code no or yes fact, ask op-1/fixation}, {@code unknown,
  * ask injury/pattern}, {@code none: no plate in place}.
  */
-final class Taken {
+public final class Taken {
 
-  static final MeasureCatalogue CATALOGUE = MeasureCatalogue.all();
+  public static final MeasureCatalogue CATALOGUE = EveryMeasure.catalogue();
 
   private Taken() {}
 
   /** Return a measure of the last subject of a case: its plan, else its last operation. */
-  static String of(String measure, CaseText text) {
+  public static String of(String measure, CaseText text) {
     List<Subject> subjects = Subject.of(text.file());
     return line(reading(measure, subjects.get(subjects.size() - 1)));
   }
 
   /** Return a measure of one subject of a case. */
-  static String of(String measure, CaseText text, String subject) {
+  public static String of(String measure, CaseText text, String subject) {
     return line(reading(measure, subject(text.file(), subject)));
   }
 
-  static Reading reading(String measure, Subject subject) {
+  public static Reading reading(String measure, Subject subject) {
     return new Scene(subject, CATALOGUE).read(measure);
   }
 
-  static Subject subject(CaseFile file, String id) {
+  public static Subject subject(CaseFile file, String id) {
     return Subject.of(file).stream().filter(s -> s.id().equals(id)).findFirst().orElseThrow();
   }
 

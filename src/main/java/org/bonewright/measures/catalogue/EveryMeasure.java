@@ -1,0 +1,41 @@
+package org.bonewright.measures.catalogue;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.bonewright.measures.Measure;
+import org.bonewright.measures.MeasureCatalogue;
+import org.bonewright.measures.compression.CompressionMeasures;
+import org.bonewright.measures.graft.GraftMeasures;
+import org.bonewright.measures.history.HistoryMeasures;
+import org.bonewright.measures.hold.HoldMeasures;
+import org.bonewright.measures.infection.InfectionMeasures;
+import org.bonewright.measures.line.LineMeasures;
+import org.bonewright.measures.nail.NailMeasures;
+import org.bonewright.measures.plate.PlateMeasures;
+import org.bonewright.measures.reuse.ReuseMeasures;
+import org.bonewright.measures.setting.SettingMeasures;
+
+/** Every measure of Bonewright. */
+public final class EveryMeasure {
+
+  private EveryMeasure() {}
+
+  /** Return the catalogue of all measures. */
+  public static MeasureCatalogue catalogue() {
+    List<Measure> all =
+        Stream.of(
+                CompressionMeasures.all(),
+                GraftMeasures.all(),
+                HistoryMeasures.all(),
+                HoldMeasures.all(),
+                InfectionMeasures.all(),
+                LineMeasures.all(),
+                NailMeasures.all(),
+                PlateMeasures.all(),
+                ReuseMeasures.all(),
+                SettingMeasures.all())
+            .flatMap(List::stream)
+            .toList();
+    return MeasureCatalogue.of(all);
+  }
+}

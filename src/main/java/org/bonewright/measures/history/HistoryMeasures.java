@@ -1,0 +1,15 @@
+package org.bonewright.measures.history;
+
+import java.util.List;
+import org.bonewright.measures.Measure;
+
+/** The measures of earlier operations. */
+public final class HistoryMeasures {
+
+  private HistoryMeasures() {}
+
+  /** Return each of them. */
+  public static List<Measure> all() {
+    return List.of(new FailedBefore(), new FailedFactorsChanged());
+  }
+}

@@ -1,0 +1,11 @@
+/**
+ * Measures of what screws hold, and how much is asked of them.
+ *
+ * <p>Enters: a {@link org.bonewright.measures.Scene}. Leaves: a {@link
+ * org.bonewright.measures.Reading} each. They may use the bone and the case, and read other
+ * measures by their id.
+ */
+@NullMarked
+package org.bonewright.measures.hold;
+
+import org.jspecify.annotations.NullMarked;

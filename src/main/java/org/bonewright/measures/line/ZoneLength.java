@@ -1,0 +1,143 @@
+package org.bonewright.measures.line;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.bonewright.bone.Dimension;
+import org.bonewright.bone.FractureZone;
+import org.bonewright.bone.PlacedPlate;
+import org.bonewright.casefile.Finding;
+import org.bonewright.casefile.Injury;
+import org.bonewright.casefile.Quantity;
+import org.bonewright.measures.Definition;
+import org.bonewright.measures.Measure;
+import org.bonewright.measures.MissingFact;
+import org.bonewright.measures.Reading;
+import org.bonewright.measures.Scene;
+
+/** The length along the axis that a plate has to span. */
+final class ZoneLength implements Measure {
+
+  @Override
+  public Definition definition() {
+    return new Definition(
+        "zone-length",
+        "Zone length",
+        Definition.millimetres(),
+        "length of the broken or ununited zone along the axis after what the operation resects; for"
+            + " a simple pattern, and where nothing is left of it, at least the outer diameter of the"
+            + " shaft. Not stated: for a"
+            + " transverse line the outer diameter, for an oblique one outer diameter times the"
+            + " tangent of its angle, else what fits between the plate holes either side of it",
+        List.of(
+            "findings/zone",
+            "injury/zone",
+            "operations/resection",
+            "injury/obliquityDeg",
+            "bone/sections",
+            "operations/fixation/place"),
+        "the floor by the shaft diameter is our convention, so that ratios do not blow up");
+  }
+
+  @Override
+  public Reading take(Scene scene) {
+    FractureZone zone = scene.zone();
+    Dimension outer = outer(scene, zone);
+    MissingFact missing =
+        scene.missingInCase(
+            "injury/zone", "From which level to which is the bone broken or not united, in mm?");
+    Optional<Dimension> length = zone.length().or(() -> fromAngle(scene, outer));
+    if (length.isEmpty()) {
+      length = scene.mainPlate().flatMap(PlacedPlate::roomForZone);
+    }
+    if (length.isEmpty()) {
+      return Reading.unknown(missing);
+    }
+    Dimension found = withGapLeft(scene, length.get());
+    // Nothing left of the zone: two cut ends meet, which is a simple line.
+    boolean certainlySimple = scene.certainly("pattern-class", "simple") || found.max() <= 0;
+    if (!certainlySimple && !scene.possibly("pattern-class", "simple")) {
+      return Reading.number(found, found.basis(), missing);
+    }
+    Dimension floored = found.atLeast(outer);
+    if (!certainlySimple) {
+      return eitherWay(scene, found, floored, missing);
+    }
+    String working =
+        floored.equals(found)
+            ? found.basis()
+            : found.numbers()
+                + " mm along the axis, counted as at least the outer diameter of "
+                + outer.numbers()
+                + " mm";
+    List<MissingFact> ask = new ArrayList<>();
+    if (found.min() < found.max()) {
+      ask.add(missing);
+    }
+    if (outer.min() < outer.max() && outer.max() > found.min()) {
+      ask.add(
+          scene.missingInCase(
+              "bone/sections", "What is the outer diameter of the bone at the zone, in mm?"));
+    }
+    return Reading.number(floored, working, ask.toArray(MissingFact[]::new));
+  }
+
+  /** Return the range from the zone as it is to the zone as a simple pattern would count. */
+  private static Reading eitherWay(
+      Scene scene, Dimension found, Dimension floored, MissingFact missing) {
+    List<MissingFact> all = new ArrayList<>(scene.read("pattern-class").missing());
+    if (found.assumed() || found.min() < found.max()) {
+      all.add(missing);
+    }
+    return Reading.number(
+        new Dimension(found.min(), floored.max(), found.assumed() || floored.assumed(), ""),
+        found.numbers() + " mm along the axis, or more if the pattern was simple",
+        all.toArray(MissingFact[]::new));
+  }
+
+  private static Dimension outer(Scene scene, FractureZone zone) {
+    return zone.centre()
+        .map(centre -> scene.bone().outerAt(centre.middle()))
+        .orElseGet(() -> scene.bone().outerAtShaft());
+  }
+
+  /** Once bone is cut out, what is left to span is at least the gap between the ends. */
+  private static Dimension withGapLeft(Scene scene, Dimension length) {
+    boolean resected = scene.operation().resection().map(cut -> !cut.isEmpty()).orElse(false);
+    if (!resected) {
+      return length;
+    }
+    Dimension least =
+        scene.read("gap-widest") instanceof Reading.Amount gap
+            ? new Dimension(gap.min(), Math.min(gap.max(), longest(scene)), true, "gap left")
+            : Dimension.assumed(0, longest(scene), "gap left not stated");
+    return length.atLeast(least);
+  }
+
+  private static double longest(Scene scene) {
+    return scene.operation().resection().stream()
+        .flatMap(List::stream)
+        .mapToDouble(cut -> Math.max(0, cut.toMm().max() - cut.fromMm().min()))
+        .sum();
+  }
+
+  private static Optional<Dimension> fromAngle(Scene scene, Dimension outer) {
+    Optional<Injury.Pattern> pattern =
+        scene
+            .subject()
+            .latest(Finding::pattern)
+            .or(() -> scene.subject().caseFile().injury().pattern());
+    if (pattern.equals(Optional.of(Injury.Pattern.TRANSVERSE))) {
+      return Optional.of(outer.because("transverse line: the outer diameter counts"));
+    }
+    Optional<Quantity> angle = scene.subject().caseFile().injury().obliquityDeg();
+    if (!pattern.equals(Optional.of(Injury.Pattern.OBLIQUE)) || angle.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Dimension.assumed(
+            outer.min() * Math.tan(Math.toRadians(Math.min(80, angle.get().min()))),
+            outer.max() * Math.tan(Math.toRadians(Math.min(80, angle.get().max()))),
+            "oblique line across the shaft"));
+  }
+}

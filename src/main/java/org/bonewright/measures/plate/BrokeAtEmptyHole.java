@@ -1,0 +1,75 @@
+package org.bonewright.measures.plate;
+
+import java.util.List;
+import java.util.Set;
+import org.bonewright.casefile.FailureMode;
+import org.bonewright.casefile.Operation;
+import org.bonewright.casefile.Outcome;
+import org.bonewright.casefile.Plate;
+import org.bonewright.measures.Definition;
+import org.bonewright.measures.Kind;
+import org.bonewright.measures.Measure;
+import org.bonewright.measures.Reading;
+import org.bonewright.measures.Scene;
+
+/** Whether an earlier plate broke at an empty hole. */
+final class BrokeAtEmptyHole implements Measure {
+
+  @Override
+  public Definition definition() {
+    return new Definition(
+        "broke-at-empty-hole-before",
+        "An earlier plate broke at an empty hole",
+        Definition.yesOrNo(),
+        "yes when an earlier operation ended with a plate broken at an empty hole",
+        List.of("operations/outcome/mode"),
+        "bookkeeping");
+  }
+
+  @Override
+  public Reading take(Scene scene) {
+    List<Operation> before = scene.doneBefore();
+    if (before.stream().anyMatch(BrokeAtEmptyHole::broke)) {
+      return Reading.word("yes", "a plate broke at an empty hole before");
+    }
+    return before.stream()
+        .filter(BrokeAtEmptyHole::mayHave)
+        .findFirst()
+        .map(
+            untold ->
+                Reading.words(
+                    Set.of("yes", "no"),
+                    Kind.FACT,
+                    "how " + untold.id() + " ended is not recorded",
+                    scene.missingInCase(
+                        untold.id() + "/outcome/mode",
+                        "How did " + untold.id() + " fail: what broke?")))
+        .orElseGet(() -> Reading.word("no", "no plate recorded as broken at an empty hole"));
+  }
+
+  private static boolean broke(Operation operation) {
+    return operation
+        .outcome()
+        .flatMap(Outcome::mode)
+        .map(mode -> mode == FailureMode.PLATE_BROKEN_AT_EMPTY_HOLE)
+        .orElse(false);
+  }
+
+  private static boolean mayHave(Operation operation) {
+    boolean plate =
+        operation
+            .fixation()
+            .map(put -> put.stream().anyMatch(Plate.class::isInstance))
+            .orElse(true);
+    boolean failed =
+        operation
+            .outcome()
+            .map(
+                outcome ->
+                    outcome.mode().isEmpty()
+                        && (outcome.result() == Outcome.Result.FAILED
+                            || outcome.result() == Outcome.Result.UNKNOWN))
+            .orElse(true);
+    return plate && failed;
+  }
+}

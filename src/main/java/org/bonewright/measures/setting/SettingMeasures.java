@@ -1,0 +1,22 @@
+package org.bonewright.measures.setting;
+
+import java.util.List;
+import org.bonewright.casefile.Nail;
+import org.bonewright.casefile.Plate;
+import org.bonewright.measures.Measure;
+
+/** The measures of the setting. */
+public final class SettingMeasures {
+
+  private SettingMeasures() {}
+
+  /** Return each of them. */
+  public static List<Measure> all() {
+    return List.of(
+        new BoneNameMeasure(),
+        new ImplantUsed("nail-used", "nail", Nail.class),
+        new ImplantUsed("plate-used", "plate", Plate.class),
+        new Planned(),
+        new Setting());
+  }
+}
