@@ -30,7 +30,7 @@ class ArchitectureTest {
           .layer("checking")
           .definedBy("org.bonewright.casefile.checking")
           .layer("bone")
-          .definedBy("org.bonewright.bone")
+          .definedBy("org.bonewright.bone..")
           .layer("measures")
           .definedBy("org.bonewright.measures..")
           .layer("principles")
@@ -125,7 +125,7 @@ class ArchitectureTest {
           .areDeclaredInClassesThat()
           .resideInAnyPackage(
               "org.bonewright.casefile..",
-              "org.bonewright.bone",
+              "org.bonewright.bone..",
               "org.bonewright.principles",
               "org.bonewright.review")
           .and()

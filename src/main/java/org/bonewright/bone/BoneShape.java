@@ -51,6 +51,28 @@ public final class BoneShape {
   }
 
   /**
+   * Return the thickness of the cortex in mm at a level in mm: half of what the canal leaves of the
+   * outer diameter where both were measured, else the table's range for the bone, thinner by a
+   * fixed share in reduced and poor bone (0.85 and 0.7, our convention).
+   */
+  public Dimension cortexAt(double level) {
+    Optional<Dimension> outer = at(level, Section::outerMm, "outer diameter");
+    Optional<Dimension> canal = at(level, Section::canalMm, "canal");
+    if (outer.isPresent() && canal.isPresent()) {
+      Dimension wall = outer.get().minus(canal.get());
+      return new Dimension(
+          Math.max(0.1, wall.min() / 2), Math.max(0.1, wall.max() / 2), wall.assumed(), "cortex");
+    }
+    double thinnest =
+        grades.contains(BoneGrade.POOR) ? 0.7 : grades.contains(BoneGrade.REDUCED) ? 0.85 : 1;
+    double thickest =
+        grades.contains(BoneGrade.GOOD) ? 1 : grades.contains(BoneGrade.REDUCED) ? 0.85 : 0.7;
+    return fromTable(
+        new TypicalBone.Range(typical.cortex().min() * thinnest, typical.cortex().max() * thickest),
+        "cortex");
+  }
+
+  /**
    * Return the outer diameter where the level is not known: from the thinnest measured section to
    * the thickest, ± 10 %.
    */

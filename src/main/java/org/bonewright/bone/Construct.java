@@ -35,13 +35,26 @@ public record Construct(List<Held> implants, boolean known) {
    * @param retained whether an earlier operation put it in
    */
   public record Held(String operation, Implant implant, boolean retained) {
-    String path() {
+    /** Return the implant's name in the whole history, such as {@code op-1/plate-1}. */
+    public String path() {
       return operation + "/" + implant.id();
     }
   }
 
   /** Return the construct at the end of the last of these operations, in order of time. */
   public static Construct after(List<Operation> operations) {
+    return after(operations, true);
+  }
+
+  /**
+   * Return all that lies in the bone at the end of the last of these operations, whether or not it
+   * still holds.
+   */
+  public static Construct inside(List<Operation> operations) {
+    return after(operations, false);
+  }
+
+  private static Construct after(List<Operation> operations, boolean holding) {
     List<Held> held = new ArrayList<>();
     boolean known = true;
     for (int i = 0; i < operations.size(); i++) {
@@ -60,7 +73,7 @@ public record Construct(List<Held> implants, boolean known) {
           .fixation()
           .ifPresent(
               put -> put.forEach(implant -> held.add(new Held(operation.id(), implant, false))));
-      if (i < operations.size() - 1) {
+      if (holding && i < operations.size() - 1) {
         operation
             .outcome()
             .flatMap(Outcome::mode)

@@ -120,18 +120,33 @@ public final class PlacedPlate {
     return spacing().flatMap(step -> measured(hole, step).or(() -> readOff(hole, step)));
   }
 
-  private Optional<Dimension> measured(int hole, Dimension step) {
+  /**
+   * Return the level of a hole in mm from the landmark, where it can be told: from the level of the
+   * first hole, else from the middle of the zone.
+   */
+  public Optional<Dimension> level(int hole) {
+    return spacing()
+        .flatMap(
+            step ->
+                firstHole()
+                    .map(first -> first.plus(times(step, hole - 1)))
+                    .or(
+                        () ->
+                            zone.centre()
+                                .flatMap(centre -> readOff(hole, step).map(centre::plus))));
+  }
+
+  private Optional<Dimension> firstHole() {
     return plate
         .place()
         .flatMap(place -> place.firstHoleMm())
+        .map(first -> Dimension.stated(first, "first hole stated"));
+  }
+
+  private Optional<Dimension> measured(int hole, Dimension step) {
+    return firstHole()
         .flatMap(
-            first ->
-                zone.centre()
-                    .map(
-                        centre ->
-                            Dimension.stated(first, "first hole stated")
-                                .plus(times(step, hole - 1))
-                                .minus(centre)));
+            first -> zone.centre().map(centre -> first.plus(times(step, hole - 1)).minus(centre)));
   }
 
   private Optional<Dimension> readOff(int hole, Dimension step) {

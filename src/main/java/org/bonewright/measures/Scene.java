@@ -11,8 +11,9 @@ import org.bonewright.bone.BoneShape;
 import org.bonewright.bone.Construct;
 import org.bonewright.bone.FractureZone;
 import org.bonewright.bone.PlacedPlate;
+import org.bonewright.bone.ledger.Bite;
+import org.bonewright.bone.ledger.Ledger;
 import org.bonewright.casefile.BoneName;
-import org.bonewright.casefile.Finding;
 import org.bonewright.casefile.LagScrew;
 import org.bonewright.casefile.Operation;
 import org.bonewright.casefile.Outcome;
@@ -31,6 +32,8 @@ public final class Scene {
   private final Set<String> underWay = new LinkedHashSet<>();
   private final Construct construct;
   private final BoneShape bone;
+  private final Ledger ledger;
+  private final Map<Integer, List<Bite>> bites = new HashMap<>();
 
   /** Set the scene for one subject. */
   public Scene(Subject subject, MeasureCatalogue catalogue) {
@@ -42,6 +45,7 @@ public final class Scene {
             subject.caseFile().bone(),
             subject.caseFile().patient().sex(),
             BoneGrades.possible(subject));
+    this.ledger = Ledger.of(new Steps(subject).all(), bone);
   }
 
   /** Return the subject. */
@@ -92,31 +96,27 @@ public final class Scene {
     return fixing().reduction();
   }
 
-  /** Return the zone before the operation, as last described. */
+  /** Return the zone at the end of the subject, once it has resected what it resects. */
+  public FractureZone zone() {
+    return ledger().zone(ledger().rounds() - 1);
+  }
+
+  /** Return the zone as the subject found it; a plan as its first stage does. */
   public FractureZone zoneAsFound() {
-    return subject
-        .latest(Finding::zone)
-        .or(() -> subject.caseFile().injury().zone())
-        .map(FractureZone::of)
-        .orElse(FractureZone.UNKNOWN);
+    return ledger().zoneFoundBy(subject.before().size());
   }
 
   /**
-   * Return the zone once the operation has resected what it resects. A plan's earlier stages count
-   * too: no finding can tell what they leave.
+   * Return what the plate screws of the operation that put this plate in found in the bone; another
+   * plate of it may be among them.
    */
-  public FractureZone zone() {
-    List<Operation> steps =
-        subject.planned()
-            ? subject
-                .upToHere()
-                .subList(subject.caseFile().operations().size(), subject.upToHere().size())
-            : subject.steps();
-    FractureZone zone = zoneAsFound();
-    for (Operation step : steps) {
-      zone = zone.after(step.resection().orElse(List.of()));
-    }
-    return zone;
+  public List<Bite> bites(Plate plate) {
+    return bites.computeIfAbsent(before(plate).size(), ledger::bites);
+  }
+
+  /** Return the bone's memory up to the end of the subject. */
+  public Ledger ledger() {
+    return ledger;
   }
 
   /** Return the operations before the one that put this plate in; another may read the same. */

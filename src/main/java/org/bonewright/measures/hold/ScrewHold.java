@@ -9,9 +9,6 @@ import java.util.stream.Collectors;
 import org.bonewright.bone.Dimension;
 import org.bonewright.bone.HoleSide;
 import org.bonewright.bone.PlacedPlate;
-import org.bonewright.bone.Track;
-import org.bonewright.casefile.Operation;
-import org.bonewright.casefile.Plate;
 import org.bonewright.casefile.ScrewRow;
 import org.bonewright.measures.MissingFact;
 import org.bonewright.measures.Reading;
@@ -21,11 +18,7 @@ import org.bonewright.measures.plate.Plates;
 /**
  * What the plate screws on one side of the zone hold.
  *
- * <p>A screw earns one credit for each cortex that its thread crosses in bone never drilled before.
- * A stripped screw, and one in the track of an earlier screw of the same size, earns none; one that
- * may meet an old track earns anything from none to all. A conventional screw in the shaft is taken
- * to cross both cortices where the file does not say; a locking screw one or both. (Counting no
- * hold for a reused hole is our convention and on the safe side.)
+ * <p>A screw earns what {@link ScrewCredit} gives it.
  *
  * @param side near or far
  * @param conventional whether a conventional screw holds on this side
@@ -121,101 +114,15 @@ public record ScrewHold(
     }
 
     private void add(PlacedPlate plate, int hole, ScrewRow row) {
-      Dimension cortices = cortices(plate, row);
-      Dimension share = freshShare(plate, hole, row);
-      Dimension credit =
-          new Dimension(
-              cortices.min() * share.min(),
-              cortices.max() * share.max(),
-              cortices.assumed() || share.assumed(),
-              "");
-      credits = credits.plus(credit).because("");
+      ScrewCredit earned = new ScrewCredit(scene, plate, hole, row);
+      missing.addAll(earned.missing());
+      credits = credits.plus(earned.credit()).because("");
       if (row.type() == ScrewRow.Type.LOCKING) {
         locking = true;
-        effective = effective.plus(effective(credit)).because("");
+        effective = effective.plus(effective(earned.credit())).because("");
       } else {
         conventional = true;
       }
-    }
-
-    private Dimension cortices(PlacedPlate plate, ScrewRow row) {
-      if (row.cortices().isPresent()) {
-        return Dimension.stated(row.cortices().get(), "");
-      }
-      if (row.type() != ScrewRow.Type.LOCKING) {
-        return Dimension.assumed(2, 2, "conventional screws taken as crossing both cortices");
-      }
-      missing.add(
-          scene.missing(
-              "fixation/" + plate.plate().id() + "/screws/cortices",
-              "Do the locking screws of " + plate.plate().id() + " cross one cortex or both?"));
-      return Dimension.assumed(1, 2, "");
-    }
-
-    private Dimension freshShare(PlacedPlate plate, int hole, ScrewRow row) {
-      if (row.state().equals(Optional.of(ScrewRow.State.STRIPPED)) || failedSince(plate, row)) {
-        return ZERO;
-      }
-      if (row.track().isPresent()) {
-        double share = row.track().get() == ScrewRow.Track.OLD_HOLE ? 0 : 1;
-        return new Dimension(share, share, false, "");
-      }
-      if (keepsClear(plate, hole)) {
-        return new Dimension(1, 1, false, "");
-      }
-      missing.add(
-          scene.missing(
-              "fixation/" + plate.plate().id() + "/screws/track",
-              "Do the screws of "
-                  + plate.plate().id()
-                  + " bite into fresh bone or into old screw holes?"));
-      return Dimension.assumed(0, 1, "");
-    }
-
-    /** A screw of a plate left in place that was seen loose or broken before this subject. */
-    private boolean failedSince(PlacedPlate plate, ScrewRow row) {
-      boolean retained = scene.before(plate.plate()).size() < scene.subject().upToHere().size() - 1;
-      return retained
-          && row.state().map(state -> state != ScrewRow.State.SOUND).orElse(false)
-          && row.stateDay().map(scene.subject()::knows).orElse(true);
-    }
-
-    /** Return whether the screw certainly misses every plate screw put in before its own plate. */
-    private boolean keepsClear(PlacedPlate plate, int hole) {
-      List<Operation> before = scene.before(plate.plate());
-      if (before.stream().noneMatch(o -> o.fixation().map(f -> !f.isEmpty()).orElse(true))) {
-        return true;
-      }
-      List<Track> older = Track.of(before, scene.zone());
-      Optional<Track> track = Track.of(scene.subject().id(), plate, hole);
-      Dimension outer = scene.bone().outerAtShaft();
-      boolean cut =
-          scene.subject().upToHere().stream()
-              .anyMatch(operation -> operation.resection().map(r -> !r.isEmpty()).orElse(false));
-      return !cut // levels on the far side have moved since, by how much is not told
-          && everyTrackTold(before, older)
-          && track.isPresent()
-          && older.stream().allMatch(old -> track.get().against(old, outer) == Track.Overlap.CLEAR);
-    }
-
-    private static boolean everyTrackTold(List<Operation> before, List<Track> older) {
-      if (before.stream().anyMatch(operation -> operation.fixation().isEmpty())) {
-        return false;
-      }
-      List<Plate> plates =
-          before.stream()
-              .flatMap(operation -> operation.fixation().orElseThrow().stream())
-              .filter(Plate.class::isInstance)
-              .map(Plate.class::cast)
-              .toList();
-      long screws =
-          plates.stream()
-              .flatMap(plate -> plate.screws().stream().flatMap(List::stream))
-              .mapToLong(row -> row.at().size())
-              .sum();
-      return plates.stream().allMatch(plate -> plate.screws().isPresent())
-          && Track.othersAreTold(before)
-          && older.stream().filter(Track::ofPlateScrew).count() == screws;
     }
 
     private Dimension effective(Dimension credit) {

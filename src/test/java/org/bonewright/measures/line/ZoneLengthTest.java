@@ -98,7 +98,13 @@ class ZoneLengthTest {
 
     private static CaseText resected(int from, int to) {
       return injury("pattern: 'multifragmentary', zone: {fromMm: 160, toMm: 200}")
-          .at("/operations/0", "{resection: [{fromMm: " + from + ", toMm: " + to + "}]}");
+          .at(
+              "/operations/0",
+              "{reduction: {gapNearMm: 0, gapFarMm: 0}, resection: [{fromMm: "
+                  + from
+                  + ", toMm: "
+                  + to
+                  + "}]}");
     }
 
     @Test
@@ -107,8 +113,16 @@ class ZoneLengthTest {
     }
 
     @Test
-    void where_nothing_is_left_the_cut_ends_count_as_a_simple_line() {
-      assertThat(Taken.of("zone-length", resected(155, 205))).isEqualTo("24 fact");
+    void may_be_as_long_as_before_where_the_gap_left_is_not_recorded() {
+      CaseText text = resected(170, 180).at("/operations/0", "{reduction: null}");
+      assertThat(Taken.of("zone-length", text)).startsWith("30–40");
+    }
+
+    @Test
+    void where_nothing_is_left_the_cut_ends_count_as_a_simple_line_at_their_new_level() {
+      // the ends meet at 155, away from the section measured: 24 ± 10 %
+      assertThat(Taken.of("zone-length", resected(155, 205)))
+          .isEqualTo("21.6–26.4 assumed, ask bone/sections");
     }
 
     @Test
@@ -118,7 +132,7 @@ class ZoneLengthTest {
               .redone("infection")
               .at(
                   "/plans/0",
-                  "{stages: [{id: 'stage-1', resection: [{fromMm: 170, toMm: 185}]},"
+                  "{stages: [{id: 'stage-1', reduction: {gapNearMm: 0, gapFarMm: 0}, resection: [{fromMm: 170, toMm: 185}]},"
                       + " {id: 'stage-2'}]}");
       assertThat(Taken.of("zone-length", text, "plan-a/stage-1")).isEqualTo("25 fact");
       assertThat(Taken.of("zone-length", text, "plan-a/stage-2")).isEqualTo("25 fact");

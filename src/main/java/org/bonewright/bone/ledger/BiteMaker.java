@@ -1,0 +1,221 @@
+package org.bonewright.bone.ledger;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.bonewright.bone.BoneShape;
+import org.bonewright.bone.Dimension;
+import org.bonewright.casefile.Direction;
+import org.bonewright.casefile.ScrewRow;
+
+/** Works out what one new screw finds. */
+final class BiteMaker {
+
+  /** Two axes this close at both cortices count as one hole, mm; our convention. */
+  private static final double SAME_HOLE = 0.5;
+
+  private static final Dimension ALL = new Dimension(1, 1, false, "bone never drilled");
+  private static final Dimension UNKNOWN_SHARE =
+      Dimension.assumed(0, 1, "place of old tracks not known");
+
+  private final Track screw;
+  private final Optional<ScrewRow.Track> stated;
+  private final List<OldTrack> older;
+  private final boolean allTold;
+  private final BoneShape bone;
+
+  BiteMaker(
+      Track screw,
+      Optional<ScrewRow.Track> stated,
+      List<OldTrack> older,
+      boolean allTold,
+      BoneShape bone) {
+    this.screw = screw;
+    this.stated = stated;
+    this.older = older;
+    this.allTold = allTold;
+    this.bone = bone;
+  }
+
+  Bite bite() {
+    List<Spacing> spacings =
+        older.stream()
+            .flatMap(old -> Spacing.between(screw, old.track(), outer()).stream())
+            .sorted(Comparator.comparingDouble(s -> s.clearance().min()))
+            .toList();
+    Optional<Dimension> clearance = clearance(spacings);
+    Bite.Contact contact = contact(spacings, clearance);
+    List<String> closest =
+        spacings.stream()
+            .filter(spacing -> spacing.clearance().min() < spacing.larger())
+            .map(spacing -> spacing.old().name())
+            .toList();
+    return new Bite(
+        screw,
+        share(true, contact),
+        screw.mayCrossFar() ? Optional.of(share(false, contact)) : Optional.empty(),
+        clearance,
+        contact,
+        closest,
+        stepUp(spacings, contact));
+  }
+
+  private Dimension outer() {
+    return screw.level().map(l -> bone.outerAt(l.middle())).orElseGet(bone::outerAtShaft);
+  }
+
+  private Optional<Dimension> clearance(List<Spacing> spacings) {
+    if (spacings.isEmpty()) {
+      return Optional.empty();
+    }
+    double min = spacings.get(0).clearance().min();
+    double max = spacings.stream().mapToDouble(s -> s.clearance().max()).min().orElseThrow();
+    boolean assumed = spacings.stream().anyMatch(s -> s.clearance().assumed());
+    return Optional.of(new Dimension(min, max, assumed, "edge to edge on the outer surface"));
+  }
+
+  private Bite.Contact contact(List<Spacing> spacings, Optional<Dimension> clearance) {
+    if (stated.equals(Optional.of(ScrewRow.Track.OLD_HOLE))
+        || stated.equals(Optional.of(ScrewRow.Track.OLD_HOLE_LARGER))) {
+      return Bite.Contact.REUSED;
+    }
+    boolean saidFresh = stated.equals(Optional.of(ScrewRow.Track.FRESH));
+    boolean allMet = allTold && spacings.size() == older.size();
+    if (spacings.isEmpty()) {
+      return saidFresh || allMet ? Bite.Contact.FRESH : Bite.Contact.UNSURE;
+    }
+    if (!saidFresh && spacings.stream().anyMatch(s -> s.centres().max() <= SAME_HOLE)) {
+      return Bite.Contact.REUSED;
+    }
+    if (!saidFresh && clearance.orElseThrow().max() < 0) {
+      return Bite.Contact.OVERLAPPED;
+    }
+    boolean clear = saidFresh || clearance.orElseThrow().min() >= 0;
+    if (!clear || (!allMet && !saidFresh)) {
+      return Bite.Contact.UNSURE;
+    }
+    if (spacings.stream().allMatch(s -> s.clearance().min() >= s.larger())) {
+      return Bite.Contact.FRESH;
+    }
+    return spacings.stream().anyMatch(s -> s.clearance().max() < s.larger())
+        ? Bite.Contact.NEAR
+        : Bite.Contact.UNSURE;
+  }
+
+  private Optional<Dimension> stepUp(List<Spacing> spacings, Bite.Contact contact) {
+    return contact == Bite.Contact.REUSED && !spacings.isEmpty()
+        ? Optional.of(screw.diameter().minus(spacings.get(0).old().diameter()))
+        : Optional.empty();
+  }
+
+  /** Return the share of the thread that is left in one cortex. */
+  private Dimension share(boolean nearCortex, Bite.Contact contact) {
+    if (stated.equals(Optional.of(ScrewRow.Track.FRESH)) || contact == Bite.Contact.FRESH) {
+      return ALL;
+    }
+    boolean told =
+        allTold
+            && screw.level().isPresent()
+            && older.stream().allMatch(old -> old.track().level().isPresent());
+    Dimension left =
+        screw.level().isPresent()
+            ? new ShareLeft(screw, outer(), cortex()).in(nearCortex, tracks())
+            : UNKNOWN_SHARE;
+    return told ? left : Dimension.assumed(0, left.max(), UNKNOWN_SHARE.basis());
+  }
+
+  private Dimension cortex() {
+    return bone.cortexAt(screw.level().orElseThrow().middle());
+  }
+
+  private List<Track> tracks() {
+    List<Track> placed = new ArrayList<>();
+    for (OldTrack old : older) {
+      if (old.track().level().isPresent()) {
+        placed.add(old.track());
+      }
+    }
+    return placed;
+  }
+
+  /**
+   * How far a new screw keeps from one old track.
+   *
+   * @param old the old track
+   * @param centres distance of their middles on the outer surface, mm, at the cortex where they
+   *     come closer
+   * @param clearance the same from edge to edge, below zero where they overlap
+   * @param larger the larger of the two diameters, mm
+   */
+  private record Spacing(Track old, Dimension centres, Dimension clearance, double larger) {
+
+    static Optional<Spacing> between(Track screw, Track old, Dimension outer) {
+      if (screw.level().isEmpty() || old.level().isEmpty()) {
+        return Optional.empty();
+      }
+      double[] apart = apart(screw.level().get(), old.level().get());
+      Dimension centres = centres(screw, old, apart, outer);
+      double radii = (screw.diameter().max() + old.diameter().max()) / 2;
+      double least = (screw.diameter().min() + old.diameter().min()) / 2;
+      Dimension clearance =
+          new Dimension(
+              centres.min() - radii, centres.max() - least, centres.assumed(), "edge to edge");
+      double larger = Math.max(screw.diameter().max(), old.diameter().max());
+      return Optional.of(new Spacing(old, centres, clearance, larger));
+    }
+
+    private static double[] apart(Dimension a, Dimension b) {
+      return new double[] {a.min() - b.max(), a.max() - b.min()};
+    }
+
+    private static Dimension centres(Track screw, Track old, double[] apart, Dimension outer) {
+      boolean assumed =
+          outer.assumed()
+              || screw.level().orElseThrow().assumed()
+              || old.level().orElseThrow().assumed();
+      if (screw.direction().isEmpty() || old.direction().isEmpty()) {
+        double most = Math.hypot(Math.max(-apart[0], apart[1]), outer.max());
+        return new Dimension(least(apart), most, true, "surface not recorded");
+      }
+      Dimension best = new Dimension(1e6, 1e6, assumed, "on the outer surface");
+      for (Opening mine : Opening.of(screw, outer)) {
+        for (Opening theirs : Opening.of(old, outer)) {
+          double shift = mine.along() - theirs.along();
+          double[] here = {apart[0] + shift, apart[1] + shift};
+          double turn = mine.direction().angleTo(theirs.direction());
+          double half = Math.sin(Math.toRadians(turn) / 2);
+          double min = Math.hypot(least(here), outer.min() * half);
+          double max =
+              Math.hypot(Math.max(Math.abs(here[0]), Math.abs(here[1])), outer.max() * half);
+          best =
+              new Dimension(
+                  Math.min(best.min(), min), Math.min(best.max(), max), assumed, best.basis());
+        }
+      }
+      return best;
+    }
+
+    private static double least(double[] apart) {
+      return apart[0] <= 0 && apart[1] >= 0 ? 0 : Math.min(Math.abs(apart[0]), Math.abs(apart[1]));
+    }
+  }
+
+  /**
+   * Where a track comes through the outer surface.
+   *
+   * @param along mm along the bone from its entry
+   * @param direction around the bone
+   */
+  private record Opening(double along, Direction direction) {
+    static List<Opening> of(Track track, Dimension outer) {
+      Direction in = track.direction().orElseThrow();
+      Opening entry = new Opening(0, in);
+      if (!track.mayCrossFar()) {
+        return List.of(entry);
+      }
+      double across = outer.middle() * Math.tan(Math.toRadians(track.tilt()));
+      return List.of(entry, new Opening(across, new Direction((in.degrees() + 180) % 360)));
+    }
+  }
+}

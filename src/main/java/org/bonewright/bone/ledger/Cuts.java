@@ -1,0 +1,185 @@
+package org.bonewright.bone.ledger;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.bonewright.bone.Dimension;
+import org.bonewright.bone.FractureZone;
+import org.bonewright.casefile.Operation;
+import org.bonewright.casefile.Quantity;
+import org.bonewright.casefile.Reduction;
+import org.bonewright.casefile.Resection;
+
+/**
+ * The pieces cut out of the bone, and how levels have moved since.
+ *
+ * <p>A level is written as it was read at its operation, after that operation's own cuts were
+ * closed. A cut is closed by its length less the gap that was left; where no gap is recorded it may
+ * have been closed by anything from nothing to all of it. What lay in a piece that was cut out is
+ * gone; what lay beyond has come nearer to the landmark by what was closed.
+ */
+public final class Cuts {
+
+  /**
+   * A piece cut out.
+   *
+   * @param round number of the operation, from 0
+   * @param from level where it began, as read before the cut, mm
+   * @param to level where it ended
+   * @param closed by how much the bone became shorter there, mm
+   */
+  public record Cut(int round, Dimension from, Dimension to, Dimension closed) {}
+
+  private final List<Cut> all;
+
+  private Cuts(List<Cut> all) {
+    this.all = List.copyOf(all);
+  }
+
+  /** Return the cuts of a history. */
+  public static Cuts of(List<Step> steps) {
+    List<Cut> cuts = new ArrayList<>();
+    for (int round = 0; round < steps.size(); round++) {
+      cuts.addAll(of(round, steps.get(round).operation()));
+    }
+    return new Cuts(cuts);
+  }
+
+  private static List<Cut> of(int round, Operation operation) {
+    List<Resection> pieces = operation.resection().orElse(List.of());
+    List<Cut> cuts = new ArrayList<>();
+    for (Resection piece : pieces) {
+      Dimension from = Dimension.stated(piece.fromMm(), "resection stated");
+      Dimension to = Dimension.stated(piece.toMm(), "resection stated");
+      cuts.add(new Cut(round, from, to, closed(to.minus(from), operation, pieces.size() == 1)));
+    }
+    return cuts;
+  }
+
+  private static Dimension closed(Dimension length, Operation operation, boolean only) {
+    Optional<Dimension> gap = operation.reduction().flatMap(Cuts::gap);
+    double most = Math.max(0, length.max());
+    if (gap.isEmpty()) {
+      return Dimension.assumed(0, most, "gap left after resection not recorded");
+    }
+    double least = Math.max(0, length.min() - gap.get().max());
+    return new Dimension(
+        least,
+        Math.max(least, only ? Math.max(0, length.max() - gap.get().min()) : most),
+        gap.get().assumed(),
+        "resected length less the gap left");
+  }
+
+  /** Return the wider of the gaps on the two sides; one alone stands for both. */
+  private static Optional<Dimension> gap(Reduction reduction) {
+    Optional<Quantity> near = reduction.gapNearMm();
+    Optional<Quantity> far = reduction.gapFarMm();
+    if (near.isPresent() && far.isPresent()) {
+      return Optional.of(
+          new Dimension(
+              Math.max(near.get().min(), far.get().min()),
+              Math.max(near.get().max(), far.get().max()),
+              false,
+              "gap stated"));
+    }
+    return near.or(() -> far).map(one -> Dimension.stated(one, "gap stated"));
+  }
+
+  /** Return the cuts of operations before this one, in order. */
+  public List<Cut> before(int round) {
+    return all.stream().filter(cut -> cut.round() < round).toList();
+  }
+
+  /** Return by how much the operations up to and including this one shortened the bone, mm. */
+  public Dimension shortenedBy(int round) {
+    Dimension sum = new Dimension(0, 0, false, "no resection");
+    for (Cut cut : all) {
+      if (cut.round() <= round) {
+        sum = sum.plus(cut.closed()).because("resections less the gaps left");
+      }
+    }
+    return sum;
+  }
+
+  /**
+   * Return the level, as it reads after operation {@code upTo}, of what was read at operation
+   * {@code from}; nothing where it certainly lay in a piece that was cut out since.
+   */
+  Optional<Dimension> moved(Dimension level, int from, int upTo) {
+    Dimension now = level;
+    for (Cut cut : all) {
+      if (cut.round() > from && cut.round() <= upTo) {
+        if (now.min() >= cut.from().max() && now.max() <= cut.to().min()) {
+          return Optional.empty();
+        }
+        now = over(cut, now);
+      }
+    }
+    return Optional.of(now);
+  }
+
+  private static Dimension over(Cut cut, Dimension level) {
+    if (level.max() <= cut.from().min()) {
+      return level;
+    }
+    boolean beyond = level.min() >= cut.to().max();
+    double min = level.min() - (level.min() <= cut.from().max() ? 0 : cut.closed().max());
+    double max = level.max() - (beyond ? cut.closed().min() : 0);
+    return new Dimension(
+        Math.min(min, max), max, level.assumed() || cut.closed().assumed() || !beyond, "moved");
+  }
+
+  /** Return the level that what was read at operation {@code from} had in the bone as injured. */
+  public Dimension asInjured(Dimension level, int from) {
+    Dimension then = level;
+    for (int i = all.size() - 1; i >= 0; i--) {
+      Cut cut = all.get(i);
+      if (cut.round() <= from && then.max() > cut.from().min()) {
+        boolean certainlyBeyond = then.min() >= cut.from().max();
+        then =
+            new Dimension(
+                then.min() + (certainlyBeyond ? cut.closed().min() : 0),
+                then.max() + cut.closed().max(),
+                then.assumed() || cut.closed().assumed(),
+                then.basis());
+      }
+    }
+    return then;
+  }
+
+  /**
+   * Return the zone once an operation has cut out and closed what it does: from the nearest to the
+   * farthest of zone and cuts, less what was closed. Where the zone's levels are not known, only
+   * its length is followed.
+   */
+  FractureZone zoneAfter(Operation operation, FractureZone found, int round) {
+    List<Cut> here = all.stream().filter(cut -> cut.round() == round).toList();
+    Optional<Dimension> centre = found.centre();
+    Optional<Dimension> length = found.length();
+    if (here.isEmpty() || centre.isEmpty() || length.isEmpty()) {
+      return found.after(operation.resection().orElse(List.of()));
+    }
+    double fromMin = centre.get().min() - length.get().max() / 2;
+    double fromMax = centre.get().max() - length.get().min() / 2;
+    double toMin = centre.get().min() + length.get().min() / 2;
+    double toMax = centre.get().max() + length.get().max() / 2;
+    double closedMin = 0;
+    double closedMax = 0;
+    for (Cut cut : here) {
+      fromMin = Math.min(fromMin, cut.from().min());
+      fromMax = Math.min(fromMax, cut.from().max());
+      toMin = Math.max(toMin, cut.to().min());
+      toMax = Math.max(toMax, cut.to().max());
+      closedMin += cut.closed().min();
+      closedMax += cut.closed().max();
+    }
+    Dimension from = new Dimension(fromMin, fromMax, false, "zone and resection stated");
+    Dimension to = new Dimension(toMin - closedMax, toMax - closedMin, false, from.basis());
+    Dimension left = to.minus(from);
+    Dimension sum = from.plus(to);
+    return new FractureZone(
+        Optional.of(
+            new Dimension(Math.max(0, left.min()), Math.max(0, left.max()), false, left.basis())),
+        Optional.of(new Dimension(sum.min() / 2, sum.max() / 2, false, sum.basis())));
+  }
+}

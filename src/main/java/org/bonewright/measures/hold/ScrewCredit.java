@@ -1,0 +1,162 @@
+package org.bonewright.measures.hold;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.bonewright.bone.Dimension;
+import org.bonewright.bone.PlacedPlate;
+import org.bonewright.bone.ledger.Bite;
+import org.bonewright.casefile.ScrewRow;
+import org.bonewright.measures.MissingFact;
+import org.bonewright.measures.Scene;
+
+/**
+ * What one plate screw counts for: one credit for each cortex in which at least nine tenths of its
+ * thread lie in bone that no old track has taken, half a credit from a half, none below; none for
+ * the same hole used again for the same size, none for a screw that was stripped or has failed
+ * since. A hole used again for a screw thicker by a millimetre counts in full while it takes no
+ * more than three tenths of the bone and the cortex is 3 mm or more. Each wall of a strut that it
+ * crosses adds one, two at the most. All of this is our convention; the direction of each rule is
+ * established.
+ *
+ * <p>A conventional screw in the shaft is taken to cross both cortices where the file does not say;
+ * a locking screw one or both.
+ */
+final class ScrewCredit {
+
+  private static final Dimension ZERO = new Dimension(0, 0, false, "");
+  private static final double RESCUE_STEP = 1.0;
+  private static final double RESCUE_RATIO = 0.30;
+  private static final double RESCUE_CORTEX = 3;
+
+  private final Scene scene;
+  private final PlacedPlate plate;
+  private final int hole;
+  private final ScrewRow row;
+  private final List<MissingFact> missing = new ArrayList<>();
+  private final Dimension credit;
+
+  ScrewCredit(Scene scene, PlacedPlate plate, int hole, ScrewRow row) {
+    this.scene = scene;
+    this.plate = plate;
+    this.hole = hole;
+    this.row = row;
+    this.credit = counted();
+  }
+
+  /** Return the credits, 0 to 4. */
+  Dimension credit() {
+    return credit;
+  }
+
+  /** Return what would make the credits exact. */
+  List<MissingFact> missing() {
+    return List.copyOf(missing);
+  }
+
+  private Dimension counted() {
+    if (row.state().equals(Optional.of(ScrewRow.State.STRIPPED)) || failedSince()) {
+      return ZERO;
+    }
+    Dimension walls = new StrutWalls(scene).crossedBy(plate, hole);
+    return inBone().plus(walls).because("");
+  }
+
+  private Dimension inBone() {
+    Dimension cortices = cortices();
+    Optional<Bite> found = bite();
+    if (found.isEmpty()) {
+      return cortices;
+    }
+    Bite bite = found.get();
+    Dimension near = credit(bite, bite.near());
+    Dimension far = bite.far().map(share -> credit(bite, share)).orElse(ZERO);
+    double min = near.min() * Math.min(1, cortices.min());
+    double max = near.max() * Math.min(1, cortices.max());
+    min += far.min() * Math.max(0, cortices.min() - 1);
+    max += far.max() * Math.max(0, cortices.max() - 1);
+    if (near.min() < near.max() || far.min() < far.max()) {
+      missing.add(
+          scene.missing(
+              "fixation/" + plate.plate().id() + "/screws/track",
+              "Do the screws of "
+                  + plate.plate().id()
+                  + " bite into fresh bone or into old screw holes?"));
+    }
+    return new Dimension(
+        min, max, cortices.assumed() || near.min() < near.max() || far.min() < far.max(), "");
+  }
+
+  private Optional<Bite> bite() {
+    String ending = "/" + plate.plate().id() + " hole " + hole;
+    return scene.bites(plate.plate()).stream()
+        .filter(bite -> bite.track().name().endsWith(ending))
+        .findFirst();
+  }
+
+  private Dimension cortices() {
+    boolean shortOfFar = row.tipBeyondMm().map(tip -> tip.max() < 0).orElse(false);
+    if (row.cortices().isPresent()) {
+      Dimension stated = Dimension.stated(row.cortices().get(), "");
+      return shortOfFar
+          ? new Dimension(Math.min(1, stated.min()), Math.min(1, stated.max()), false, "")
+          : stated;
+    }
+    if (shortOfFar) {
+      return new Dimension(1, 1, false, "");
+    }
+    if (row.type() != ScrewRow.Type.LOCKING) {
+      return Dimension.assumed(2, 2, "conventional screws taken as crossing both cortices");
+    }
+    missing.add(
+        scene.missing(
+            "fixation/" + plate.plate().id() + "/screws/cortices",
+            "Do the locking screws of " + plate.plate().id() + " cross one cortex or both?"));
+    return Dimension.assumed(1, 2, "");
+  }
+
+  private Dimension credit(Bite bite, Dimension share) {
+    if (bite.contact() == Bite.Contact.REUSED) {
+      return reused(bite, share);
+    }
+    return new Dimension(credit(share.min()), credit(share.max()), false, "");
+  }
+
+  private Dimension reused(Bite bite, Dimension share) {
+    boolean statedLarger = row.track().equals(Optional.of(ScrewRow.Track.OLD_HOLE_LARGER));
+    if (row.track().equals(Optional.of(ScrewRow.Track.OLD_HOLE))) {
+      return ZERO;
+    }
+    if (bite.stepUp().isEmpty()) {
+      return statedLarger ? new Dimension(1, 1, false, "") : ZERO;
+    }
+    Dimension step = bite.stepUp().get();
+    if (step.max() <= 0) {
+      return ZERO;
+    }
+    if (step.min() >= RESCUE_STEP && boneCanTakeIt(bite)) {
+      return new Dimension(1, 1, false, "");
+    }
+    return step.min() <= 0
+        ? Dimension.assumed(0, credit(share.max()), "")
+        : new Dimension(credit(share.min()), credit(share.max()), false, "");
+  }
+
+  private boolean boneCanTakeIt(Bite bite) {
+    double level = bite.track().level().map(Dimension::middle).orElse(0.0);
+    return bite.track().diameter().max() / scene.bone().outerAt(level).min() <= RESCUE_RATIO
+        && scene.bone().cortexAt(level).min() >= RESCUE_CORTEX;
+  }
+
+  private static double credit(double share) {
+    return share >= 0.9 ? 1 : share >= 0.5 ? 0.5 : 0;
+  }
+
+  /** A screw of a plate left in place that was seen loose or broken before this subject. */
+  private boolean failedSince() {
+    boolean retained = scene.before(plate.plate()).size() < scene.subject().upToHere().size() - 1;
+    return retained
+        && row.state().map(state -> state != ScrewRow.State.SOUND).orElse(false)
+        && row.stateDay().map(scene.subject()::knows).orElse(true);
+  }
+}
