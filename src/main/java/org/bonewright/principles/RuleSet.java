@@ -19,6 +19,7 @@ public final class RuleSet {
 
   private static final String FAMILIES = "families.yaml";
   private static final String FAILURE_MODES = "failure-modes.yaml";
+  private static final String MOVES = "moves.yaml";
   private static final String VERSION = "version.txt";
 
   private final RuleBase rules;
@@ -27,6 +28,7 @@ public final class RuleSet {
   private final Map<String, Family> families = new LinkedHashMap<>();
   private final List<Family> allFamilies;
   private final Map<FailureMode, List<String>> failureModes;
+  private final Moves moves;
   private final String version;
   private final String hash;
 
@@ -37,6 +39,7 @@ public final class RuleSet {
     this.hash = files.hash();
     Map<String, Family> known = CardReader.families(files.read(FAMILIES));
     this.failureModes = CardReader.failureModes(files.read(FAILURE_MODES));
+    this.moves = Moves.read(files.read(MOVES));
     this.allFamilies = known.values().stream().sorted(Comparator.comparing(Family::order)).toList();
     files.paths(".yaml").stream()
         .filter(path -> path.indexOf('/') > 0)
@@ -108,6 +111,11 @@ public final class RuleSet {
   /** Return the principles that a failure mode points to, in order; some may not exist yet. */
   public List<String> principlesOf(FailureMode mode) {
     return failureModes.getOrDefault(mode, List.of());
+  }
+
+  /** Return what remedies do, and which pull against each other. */
+  public Moves moves() {
+    return moves;
   }
 
   /** Return the definition of a measure or of a count of verdicts. */

@@ -1,5 +1,6 @@
 package org.bonewright.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.bonewright.principles.Severity;
 import org.bonewright.principles.VerdictKind;
@@ -21,22 +22,69 @@ final class DemandText {
     if (demands.demands().isEmpty()) {
       page.line("  The history left nothing unmet.");
     }
-    demands.demands().forEach(this::demand);
-    titles("  yes   ", demands, VerdictKind.MET);
-    titles("  n/a   ", demands, VerdictKind.NOT_APPLICABLE);
+    if (verbose) {
+      demands.demands().forEach(this::demand);
+      titles("  n/a   ", of(demands, VerdictKind.NOT_APPLICABLE));
+      tensions(demands);
+      return;
+    }
+    List<PlanDemands.Demand> unmet = of(demands, VerdictKind.UNMET);
+    unmet.stream().filter(DemandText::isGrave).forEach(this::demand);
+    List<Line> mild =
+        unmet.stream().filter(d -> !isGrave(d)).map(PlanDemands.Demand::answer).toList();
+    if (!mild.isEmpty()) {
+      page.hanging("  no    ", TitlesBySeverity.of(mild));
+    }
+    open(of(demands, VerdictKind.UNKNOWN));
+    List<PlanDemands.Demand> met = of(demands, VerdictKind.MET);
+    List<PlanDemands.Demand> learnt = met.stream().filter(d -> !d.taughtBy().isEmpty()).toList();
+    titles("  yes   ", learnt, met.size() - learnt.size());
+    titles("  n/a   ", of(demands, VerdictKind.NOT_APPLICABLE));
+    tensions(demands);
+  }
+
+  private void tensions(PlanDemands demands) {
+    demands.tensions().forEach(tension -> page.hanging("  weigh ", tension));
+  }
+
+  private static List<PlanDemands.Demand> of(PlanDemands demands, VerdictKind kind) {
+    return demands.demands().stream().filter(d -> d.answer().verdict() == kind).toList();
+  }
+
+  private static boolean isGrave(PlanDemands.Demand demand) {
+    return demand.answer().severity().orElse(Severity.NOTE).compareTo(Severity.MAJOR) >= 0;
+  }
+
+  private void open(List<PlanDemands.Demand> open) {
+    List<Line> grave =
+        open.stream().filter(DemandText::isGrave).map(PlanDemands.Demand::answer).toList();
+    int mild = open.size() - grave.size();
+    List<String> parts = new ArrayList<>();
+    if (!grave.isEmpty()) {
+      parts.add("at worst " + TitlesBySeverity.of(grave) + " (see what to find out first)");
+    }
+    if (mild > 0) {
+      parts.add(mild + " more, minor at worst");
+    }
+    if (!parts.isEmpty()) {
+      page.hanging("  ?     ", String.join("; ", parts) + ".");
+    }
   }
 
   /** What is answered well takes a line, not a paragraph each; the arithmetic is for verbose. */
-  private void titles(String mark, PlanDemands demands, VerdictKind kind) {
+  private void titles(String mark, List<PlanDemands.Demand> demands, int more) {
     List<String> titles =
-        demands.demands().stream()
-            .filter(d -> d.answer().verdict() == kind)
-            .filter(d -> !verbose || kind != VerdictKind.MET)
-            .map(d -> d.answer().title())
-            .toList();
+        new ArrayList<>(demands.stream().map(d -> d.answer().title()).distinct().toList());
+    if (more > 0) {
+      titles.add((titles.isEmpty() ? "" : "and ") + more + " that no operation left unmet");
+    }
     if (!titles.isEmpty()) {
       page.hanging(mark, String.join("; ", titles));
     }
+  }
+
+  private void titles(String mark, List<PlanDemands.Demand> demands) {
+    titles(mark, demands, 0);
   }
 
   private void demand(PlanDemands.Demand demand) {

@@ -130,6 +130,7 @@ public final class JsonReport {
 
   private static void demands(ObjectNode node, PlanDemands demands) {
     node.put("plan", demands.plan());
+    texts(node, "tensions", demands.tensions());
     ArrayNode array = node.putArray("demands");
     demands
         .demands()

@@ -1,5 +1,6 @@
 package org.bonewright.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.bonewright.principles.Severity;
 import org.bonewright.review.Chapter;
@@ -8,6 +9,9 @@ import org.bonewright.review.Line;
 
 /** The account of one operation after another, as text. */
 final class StoryText {
+
+  private static final Severity MAJOR = Severity.MAJOR;
+  private static final int MOST_IN_FULL = 3;
 
   private final Page page;
   private final boolean verbose;
@@ -20,53 +24,91 @@ final class StoryText {
   void chapter(Chapter chapter) {
     String outcome = chapter.outcome().map(o -> ". " + o).orElse("");
     page.hanging(chapter.subject() + "  ", chapter.what() + outcome + ".");
-    headlines("  fits   ", chapter.fits());
-    headlines(chapter.fits().isEmpty() ? "  unmet  " : "  also   ", chapter.others());
+    headlines("  fits   ", chapter.fits(), Severity.NOTE);
+    headlines(chapter.fits().isEmpty() ? "  unmet  " : "  also   ", chapter.others(), MAJOR);
     if (chapter.unexplained()) {
       page.hanging(
           "  unmet  ",
           "Nothing that explains the failure. Infection, host, load and what is not looked at here"
               + " remain.");
     }
-    chapter.unknown().forEach(line -> unknown(line));
+    open(chapter.unknown());
     if (!chapter.noRecord().isEmpty()) {
       page.hanging("  not recorded then  ", String.join("; ", chapter.noRecord()));
     }
-    if (!chapter.met().isEmpty()) {
-      page.hanging(
-          "  met    ", String.join("; ", chapter.met().stream().map(Line::title).toList()));
-      if (verbose) {
-        chapter.met().forEach(line -> detail(line.title() + ": " + line.words(), line));
+    met(chapter.met());
+  }
+
+  /**
+   * The first findings of a group in full, as long as they are at least this grave; of the rest the
+   * titles.
+   */
+  private void headlines(String mark, List<Headline> headlines, Severity least) {
+    List<Line> rest = new ArrayList<>();
+    int shown = 0;
+    for (Headline headline : headlines) {
+      boolean grave = headline.lead().severity().orElse(Severity.NOTE).compareTo(least) >= 0;
+      if (verbose || (grave && shown < MOST_IN_FULL)) {
+        headline(mark, headline);
+        shown++;
+      } else {
+        rest.add(headline.lead());
+        rest.addAll(headline.nested());
       }
+    }
+    if (!rest.isEmpty()) {
+      page.hanging(shown == 0 ? mark : " ".repeat(mark.length()), TitlesBySeverity.of(rest));
     }
   }
 
-  private void headlines(String mark, List<Headline> headlines) {
-    for (Headline headline : headlines) {
-      Line lead = headline.lead();
-      page.hanging(mark, severity(lead) + lead.title() + ". " + lead.words() + remarks(lead));
-      if (verbose) {
-        detail("", lead);
-      }
-      if (!headline.nested().isEmpty()) {
-        page.hanging(
-            " ".repeat(mark.length()) + "with ",
-            String.join(
-                "; ",
-                headline.nested().stream().map(line -> severity(line) + line.title()).toList()));
-      }
-      if (verbose) {
-        headline.nested().forEach(line -> detail(line.title() + ": " + line.words(), line));
-      }
+  private void headline(String mark, Headline headline) {
+    Line lead = headline.lead();
+    page.hanging(mark, severity(lead) + lead.title() + ". " + lead.words() + remarks(lead));
+    if (verbose) {
+      detail("", lead);
     }
+    if (!headline.nested().isEmpty()) {
+      page.hanging(" ".repeat(mark.length()) + "with ", TitlesBySeverity.of(headline.nested()));
+    }
+    if (verbose) {
+      headline.nested().forEach(line -> detail(line.title() + ": " + line.words(), line));
+    }
+  }
+
+  /** What the past leaves open is folded: the grave by title, the rest by number. */
+  private void open(List<Line> unknown) {
+    if (verbose) {
+      unknown.forEach(this::unknown);
+      return;
+    }
+    List<Line> grave =
+        unknown.stream()
+            .filter(line -> line.severity().orElse(Severity.NOTE).compareTo(MAJOR) >= 0)
+            .toList();
+    int mild = unknown.size() - grave.size();
+    String named = grave.isEmpty() ? "" : "at worst " + TitlesBySeverity.of(grave);
+    String counted = mild == 0 ? "" : mild + " more, minor at worst";
+    if (!unknown.isEmpty()) {
+      page.hanging("  open   ", named + (grave.isEmpty() || mild == 0 ? "" : "; ") + counted);
+    }
+  }
+
+  private void met(List<Line> met) {
+    if (met.isEmpty()) {
+      return;
+    }
+    if (!verbose) {
+      page.hanging("  met    ", met.size() + (met.size() == 1 ? " principle" : " principles"));
+      return;
+    }
+    page.hanging("  met    ", String.join("; ", met.stream().map(Line::title).toList()));
+    met.forEach(line -> detail(line.title() + ": " + line.words(), line));
   }
 
   private void unknown(Line line) {
     page.hanging(
         "  open   ", "at worst " + worst(line) + ", " + line.title() + ". " + line.words());
-    if (verbose) {
-      detail("", line);
-    }
+    detail("", line);
   }
 
   private void detail(String first, Line line) {
@@ -82,9 +124,7 @@ final class StoryText {
 
   /** The severity as a word that stands out without colour: milder ones in small letters. */
   static String severity(Line line) {
-    return line.severity()
-        .map(s -> (s.compareTo(Severity.MAJOR) >= 0 ? s.name() : s.word()) + ": ")
-        .orElse("");
+    return line.severity().map(s -> TitlesBySeverity.word(s) + ": ").orElse("");
   }
 
   private static String worst(Line line) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.bonewright.principles.Severity;
+import org.bonewright.principles.VerdictKind;
 import org.bonewright.review.PrincipleTable;
 
 /** The table of principles against operations, as text. */
@@ -16,17 +17,19 @@ final class TableText {
 
   private TableText() {}
 
-  static void write(Page page, PrincipleTable table) {
+  static void write(Page page, PrincipleTable table, boolean whole) {
     int width =
         Math.max(LEAST, table.columns().stream().mapToInt(String::length).max().orElse(LEAST) + 2);
     page.line(
         "  "
             + " ".repeat(TITLE)
             + table.columns().stream().map(c -> padded(c, width)).collect(Collectors.joining()));
-    List<PrincipleTable.Row> telling =
+    List<PrincipleTable.Row> concerned =
         table.rows().stream()
             .filter(row -> row.cells().stream().anyMatch(c -> c.verdict() != NOT_APPLICABLE))
             .toList();
+    List<PrincipleTable.Row> telling =
+        concerned.stream().filter(row -> whole || isTelling(row)).toList();
     for (PrincipleTable.Row row : telling) {
       page.line(
           "  "
@@ -35,6 +38,27 @@ final class TableText {
                   .map(c -> padded(cell(c), width))
                   .collect(Collectors.joining()));
     }
+    if (telling.size() < concerned.size()) {
+      page.line(
+          "  and " + (concerned.size() - telling.size()) + " that did not come back: --verbose");
+    }
+  }
+
+  /** What was unmet more than once, or is gravely unmet or open in the last column. */
+  private static boolean isTelling(PrincipleTable.Row row) {
+    List<PrincipleTable.Cell> cells = row.cells();
+    long unmet =
+        cells.stream()
+            .filter(c -> c.verdict() == VerdictKind.UNMET && isAtLeast(c, Severity.MINOR))
+            .count();
+    PrincipleTable.Cell last = cells.get(cells.size() - 1);
+    boolean openAtLast =
+        last.verdict() == VerdictKind.UNMET || last.verdict() == VerdictKind.UNKNOWN;
+    return unmet > 1 || (openAtLast && isAtLeast(last, Severity.MAJOR));
+  }
+
+  private static boolean isAtLeast(PrincipleTable.Cell cell, Severity least) {
+    return cell.severity().map(s -> s.compareTo(least) >= 0).orElse(false);
   }
 
   private static String cell(PrincipleTable.Cell cell) {

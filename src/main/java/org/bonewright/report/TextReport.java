@@ -63,8 +63,9 @@ public final class TextReport {
       done.forEach(new StoryText(page, verbose)::chapter);
     }
     page.title(
-        "PRINCIPLES AND OPERATIONS (severity: unmet; ?: open, at worst so; dot: does not apply)");
-    TableText.write(page, review.table());
+        (verbose ? "ALL PRINCIPLES" : "WHAT CAME BACK")
+            + " (severity: unmet; ?: open, at worst so; dot: does not apply)");
+    TableText.write(page, review.table(), verbose);
   }
 
   private static void heading(Page page, Review review) {
@@ -132,18 +133,22 @@ public final class TextReport {
         .orElse("");
   }
 
-  private static String settled(Question question) {
+  private String settled(Question question) {
     if (question.settles().isEmpty()) {
       return "Needed, with other answers, for "
           + question.touches()
           + (question.touches() == 1 ? " verdict." : " verdicts.");
     }
+    int shown = verbose ? question.settles().size() : Math.min(2, question.settles().size());
+    int more = question.settles().size() - shown;
     return "Alone settles "
         + String.join(
             "; ",
             question.settles().stream()
+                .limit(shown)
                 .map(s -> s.title() + " (" + s.subject() + ", " + s.worst().word() + ")")
                 .toList())
+        + (more == 0 ? "" : " and " + more + " more")
         + ".";
   }
 

@@ -3,6 +3,8 @@ package org.bonewright.review;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.bonewright.casefile.Plan;
 import org.bonewright.measures.Subject;
 import org.bonewright.principles.Card;
@@ -39,7 +41,28 @@ final class DemandMaker {
           .forEach(demands::add);
     }
     demands.sort(openFirst());
-    return new PlanDemands(plan.id(), List.copyOf(demands));
+    return new PlanDemands(plan.id(), List.copyOf(demands), tensions(demands));
+  }
+
+  /** Where two principles are unmet whose remedies undo each other, a list of both misleads. */
+  private List<String> tensions(List<PlanDemands.Demand> demands) {
+    Set<String> unmet =
+        demands.stream()
+            .map(PlanDemands.Demand::answer)
+            .filter(answer -> answer.verdict() == VerdictKind.UNMET)
+            .map(Line::principle)
+            .collect(Collectors.toSet());
+    return rules.moves().tensions().stream()
+        .filter(tension -> unmet.containsAll(tension.between()))
+        .map(
+            tension ->
+                rules.cards().stream()
+                        .filter(card -> tension.between().contains(card.id()))
+                        .map(Card::title)
+                        .collect(Collectors.joining(" and "))
+                    + " pull against each other. "
+                    + tension.settled())
+        .toList();
   }
 
   /**
