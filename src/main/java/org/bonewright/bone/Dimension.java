@@ -85,6 +85,9 @@ public record Dimension(double min, double max, boolean assumed, String basis) {
 
   /** Return the numbers as people write them: "12", "11.5–13". */
   public String numbers() {
+    if (Double.isInfinite(max) && min < max) {
+      return number(min) + " or more";
+    }
     return min == max ? number(min) : number(min) + (min < 0 ? " to " : "–") + number(max);
   }
 

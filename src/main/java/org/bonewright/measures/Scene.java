@@ -91,6 +91,14 @@ public final class Scene {
     return operation();
   }
 
+  /** Return whether what set the fracture is still to be done. */
+  public boolean fixingIsPlanned() {
+    int done = subject.caseFile().operations().size();
+    String id = fixing().id();
+    return subject.planned()
+        && subject.upToHere().stream().skip(done).anyMatch(stage -> stage.id().equals(id));
+  }
+
   /** Return the reduction as left at the end, where it was described. */
   public Optional<Reduction> reduction() {
     return fixing().reduction();

@@ -70,19 +70,21 @@ public final class Cuts {
         "resected length less the gap left");
   }
 
-  /** Return the wider of the gaps on the two sides; one alone stands for both. */
+  /** Return the wider of the gaps on the two sides; one alone says only how wide it is at least. */
   private static Optional<Dimension> gap(Reduction reduction) {
     Optional<Quantity> near = reduction.gapNearMm();
     Optional<Quantity> far = reduction.gapFarMm();
-    if (near.isPresent() && far.isPresent()) {
-      return Optional.of(
-          new Dimension(
-              Math.max(near.get().min(), far.get().min()),
-              Math.max(near.get().max(), far.get().max()),
-              false,
-              "gap stated"));
+    if (near.isEmpty() && far.isEmpty()) {
+      return Optional.empty();
     }
-    return near.or(() -> far).map(one -> Dimension.stated(one, "gap stated"));
+    double unknown = Double.POSITIVE_INFINITY;
+    return Optional.of(
+        new Dimension(
+            Math.max(near.map(Quantity::min).orElse(0.0), far.map(Quantity::min).orElse(0.0)),
+            Math.max(
+                near.map(Quantity::max).orElse(unknown), far.map(Quantity::max).orElse(unknown)),
+            near.isEmpty() || far.isEmpty(),
+            "gap stated"));
   }
 
   /** Return the cuts of operations before this one, in order. */

@@ -39,11 +39,12 @@ final class FailedFactorsChanged implements Measure {
     }
     String id = then.get().operation().id();
     Optional<FailureMode> mode = then.get().operation().outcome().flatMap(Outcome::mode);
+    if (scene.certainly("failed-before", "no")) {
+      return new Reading.None(id + " did not fail");
+    }
     if (mode.isEmpty()) {
-      return scene.certainly("failed-before", "no")
-          ? new Reading.None(id + " did not fail")
-          : Reading.unknown(
-              scene.missingInCase(id + "/outcome/mode", "How did " + id + " fail: what broke?"));
+      return Reading.unknown(
+          scene.missingInCase(id + "/outcome/mode", "How did " + id + " fail: what broke?"));
     }
     return count(new FactorChange(then.get(), scene), mode.get(), scene);
   }

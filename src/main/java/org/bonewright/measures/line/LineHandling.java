@@ -40,7 +40,7 @@ final class LineHandling implements Measure {
     if (lagScrew(scene)) {
       return Reading.word("neutralised", "a lag screw is in place");
     }
-    if (scene.subject().planned() && scene.fixing().day().isEmpty()) {
+    if (scene.fixingIsPlanned()) {
       return Reading.word("bridged", "no compression planned");
     }
     MissingFact missing =

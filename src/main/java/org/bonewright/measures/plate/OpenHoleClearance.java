@@ -69,7 +69,7 @@ final class OpenHoleClearance implements Measure {
                 + recorded.id()
                 + " lie either side of the zone, and how long is"
                 + " the zone?");
-    Optional<Dimension> line = halfLine(scene);
+    Optional<Dimension> line = halfLine(scene).map(half -> within(half, placed));
     if (line.isEmpty()) {
       return new Reading.Unknown(lineMissing(scene));
     }
@@ -131,6 +131,13 @@ final class OpenHoleClearance implements Measure {
     return new Dimension(0, Math.max(-d.min(), d.max()), d.assumed(), d.basis());
   }
 
+  /** A gap without a known end still ends somewhere under the plate. */
+  private static Dimension within(Dimension half, PlacedPlate placed) {
+    double most = placed.length().map(Dimension::max).orElse(500.0);
+    return new Dimension(
+        Math.min(half.min(), most), Math.min(half.max(), most), half.assumed(), half.basis());
+  }
+
   private static Optional<Dimension> halfLine(Scene scene) {
     if (scene.certainly("pattern-class", "simple")) {
       return half(scene, "gap-widest");
@@ -150,7 +157,7 @@ final class OpenHoleClearance implements Measure {
   }
 
   private static Optional<Dimension> half(Scene scene, String width) {
-    return scene.read(width) instanceof Reading.Amount n && Double.isFinite(n.max())
+    return scene.read(width) instanceof Reading.Amount n
         ? Optional.of(new Dimension(n.min() / 2, n.max() / 2, n.kind() == Kind.ASSUMED, width))
         : Optional.empty();
   }
