@@ -8,12 +8,12 @@ import org.bonewright.casefile.Finding;
 import org.bonewright.casefile.Operation;
 import org.bonewright.casefile.Quantity;
 import org.bonewright.casefile.Resection;
-import org.bonewright.casefile.Zone;
 import org.bonewright.measures.Definition;
 import org.bonewright.measures.Measure;
 import org.bonewright.measures.MissingFact;
 import org.bonewright.measures.Reading;
 import org.bonewright.measures.Scene;
+import org.bonewright.measures.line.WholeZoneCut;
 
 /** By how much the bone shortens when its ends are brought together. */
 final class ShorteningToClose implements Measure {
@@ -57,7 +57,7 @@ final class ShorteningToClose implements Measure {
       return new Reading.Unknown(missing);
     }
     Quantity found = defect.get();
-    boolean within = cuts.stream().anyMatch(cut -> coversZone(scene, cut));
+    boolean within = WholeZoneCut.certain(scene);
     double min = Math.max(found.min(), least);
     double max = within ? Math.max(found.max(), most) : found.max() + most;
     if (min < max && missing.isEmpty()) {
@@ -82,14 +82,5 @@ final class ShorteningToClose implements Measure {
 
   private static double most(Resection cut) {
     return Math.max(0, cut.toMm().max() - cut.fromMm().min());
-  }
-
-  private static boolean coversZone(Scene scene, Resection cut) {
-    Optional<Zone> zone =
-        scene.subject().latest(Finding::zone).or(() -> scene.subject().caseFile().injury().zone());
-    Optional<Quantity> from = zone.flatMap(Zone::fromMm);
-    Optional<Quantity> to = zone.flatMap(Zone::toMm);
-    return from.map(level -> cut.fromMm().max() <= level.min()).orElse(false)
-        && to.map(level -> cut.toMm().min() >= level.max()).orElse(false);
   }
 }

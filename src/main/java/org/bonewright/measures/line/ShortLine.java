@@ -34,10 +34,7 @@ final class ShortLine implements Measure {
 
   @Override
   public Reading take(Scene scene) {
-    boolean cutOut =
-        scene.zoneAsFound().length().map(l -> l.min() > 0).orElse(false)
-            && scene.zone().length().map(l -> l.max() <= 0).orElse(false);
-    if (cutOut) {
+    if (WholeZoneCut.certain(scene)) {
       return Reading.word("yes", "the zone is cut out, two ends meet");
     }
     Injury injury = scene.subject().caseFile().injury();
