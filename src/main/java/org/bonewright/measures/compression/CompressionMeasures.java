@@ -10,6 +10,23 @@ public final class CompressionMeasures {
 
   /** Return each of them. */
   public static List<Measure> all() {
-    return List.of();
+    return List.of(
+        new BoneReplaced(),
+        new CompressionMethod(),
+        new CompressionOrder(),
+        new CompressionsLost(),
+        new ConventionalStripped(),
+        new EndsInDoubt(),
+        new EndsPreparation(),
+        new FragmentScrewOrder(),
+        new GapBefore(),
+        new LinePressed(),
+        new LockedBothSides(),
+        new MixedFragment(),
+        new PlateAlone(),
+        new PrebendHeight(),
+        new PressedByPlateAlone(),
+        new ShorteningToClose(),
+        new TravelToSpare());
   }
 }

@@ -17,8 +17,11 @@ public final class LineMeasures {
         new FarDefect(),
         new GapWidest(),
         new LineHandling(),
+        new NonunionType(),
         new PatternClass(),
+        new ShortLine(),
         StatedQuantity.contact(),
+        StatedQuantity.farGap(),
         StatedQuantity.step(),
         new ZoneLength());
   }

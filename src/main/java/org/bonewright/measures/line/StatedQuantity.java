@@ -46,6 +46,17 @@ final class StatedQuantity implements Measure {
         Reduction::contactPercent);
   }
 
+  /** Return the measure of the gap on the cortex opposite the plate. */
+  static Measure farGap() {
+    return new StatedQuantity(
+        "gap-far",
+        "Gap on the far cortex",
+        Definition.millimetres(),
+        "reduction/gapFarMm",
+        "How wide was the gap on the far cortex (second view) at the end, in mm?",
+        Reduction::gapFarMm);
+  }
+
   /** Return the measure of the step between the bone ends. */
   static Measure step() {
     return new StatedQuantity(

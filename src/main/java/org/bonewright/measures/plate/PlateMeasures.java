@@ -17,6 +17,7 @@ public final class PlateMeasures {
         new HolesOverLine(HolesOverLine.Count.SCREW_FREE),
         new OpenHoleClearance(),
         new PlateLength(),
-        new PlateSpanRatio());
+        new PlateSpanRatio(),
+        new PlateStandOff());
   }
 }

@@ -19,6 +19,9 @@ class StatedQuantityTest {
           contact-percent | contactPercent: 75                  | 75 fact
           contact-percent | contactPercent: {min: 50, max: 75}  | 50–75 fact, ask op-1/reduction/contactPercent
           contact-percent | contactPercent: null                | unknown, ask op-1/reduction/contactPercent
+          gap-far         | gapFarMm: 3                         | 3 fact
+          gap-far         | gapFarMm: {min: 0, max: 2}          | 0–2 fact, ask op-1/reduction/gapFarMm
+          gap-far         | gapFarMm: null                      | unknown, ask op-1/reduction/gapFarMm
           step-at-line    | translationMm: 2                    | 2 fact
           step-at-line    | translationMm: {min: 0, max: 2}     | 0–2 fact, ask op-1/reduction/translationMm
           step-at-line    | translationMm: null                 | unknown, ask op-1/reduction/translationMm

@@ -1,0 +1,56 @@
+package org.bonewright.measures.line;
+
+import java.util.List;
+import java.util.Locale;
+import org.bonewright.casefile.Finding;
+import org.bonewright.measures.Definition;
+import org.bonewright.measures.Measure;
+import org.bonewright.measures.MissingFact;
+import org.bonewright.measures.Reading;
+import org.bonewright.measures.Scene;
+
+/** The vitality of a fracture that has not united, as last found before the operation. */
+final class NonunionType implements Measure {
+
+  @Override
+  public Definition definition() {
+    return new Definition(
+        "nonunion-type",
+        "Type of nonunion",
+        Definition.words("hypertrophic", "oligotrophic", "atrophic", "defect"),
+        "as last stated before the operation; none where the last word was united or healing, and"
+            + " before a first fixation where nothing was said of delayed union or nonunion",
+        List.of("findings/vitality", "findings/diagnosis", "setting"),
+        "Weber and Čech, Pseudarthrosis, 1973 and 1976, from memory");
+  }
+
+  @Override
+  public Reading take(Scene scene) {
+    boolean notUnited = false;
+    for (Finding finding : scene.subject().findings()) {
+      if (finding.vitality().isPresent()) {
+        return Reading.word(
+            finding.vitality().get().name().toLowerCase(Locale.ROOT),
+            "as found on day " + Math.round(finding.day().middle()));
+      }
+      if (finding.diagnosis().isPresent()) {
+        if (heals(finding.diagnosis().get()) && !notUnited) {
+          return new Reading.None("united or healing when last seen");
+        }
+        notUnited = true;
+      }
+    }
+    if (!notUnited && scene.certainly("setting", "fresh")) {
+      return new Reading.None("a first fixation, no nonunion found");
+    }
+    MissingFact type =
+        scene.missingInCase(
+            "findings/vitality",
+            "Of which type was the nonunion: hypertrophic, oligotrophic, atrophic or a defect?");
+    return Reading.unknown(type);
+  }
+
+  private static boolean heals(Finding.Diagnosis diagnosis) {
+    return diagnosis == Finding.Diagnosis.UNITED || diagnosis == Finding.Diagnosis.HEALING;
+  }
+}
