@@ -101,7 +101,8 @@ record EndScrew(PlacedPlate plate, int hole, Set<Kind> kinds) {
   /** Return how far it lies beyond the zone, in outer diameters of the bone at its level. */
   Optional<Dimension> reach(Scene scene) {
     Dimension outer =
-        plate.level(hole)
+        plate
+            .level(hole)
             .map(level -> ScrewLevel.outerAt(scene, level))
             .orElseGet(scene.bone()::outerAtShaft);
     return ScrewLevel.clearOfZone(scene, plate, hole).map(clear -> clear.over(outer));

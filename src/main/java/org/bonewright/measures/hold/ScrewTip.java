@@ -49,7 +49,8 @@ record ScrewTip(HoleSide side, Optional<Dimension> beyond) {
       return Optional.of(Dimension.stated(row.tipBeyondMm().get(), "as stated"));
     }
     Optional<Dimension> outer =
-        plate.level(hole)
+        plate
+            .level(hole)
             .map(level -> ScrewLevel.outerAt(scene, level))
             .filter(width -> !width.assumed());
     Optional<Dimension> thickness = thickness(plate);
