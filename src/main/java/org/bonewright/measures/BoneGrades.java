@@ -7,25 +7,19 @@ import java.util.Optional;
 import java.util.Set;
 import org.bonewright.bone.BoneGrade;
 import org.bonewright.casefile.BoneQuality;
-import org.bonewright.casefile.Finding;
-import org.bonewright.casefile.Host;
-import org.bonewright.casefile.Injury;
 import org.bonewright.casefile.Operation;
 import org.bonewright.casefile.Plate;
-import org.bonewright.casefile.Quantity;
 import org.bonewright.casefile.ScrewRow;
 
 /**
  * Which grades the bone may have, as far as was known when an operation began.
  *
  * <p>Measured bone has the worst grade that a measurement shows; two stripped screws show poor bone
- * (both from memory). Unmeasured bone is taken as good, unless there is a reason to measure: age 60
- * or more, fracture from standing height, steroids, or an earlier operation; then any grade is
- * possible.
+ * (both from memory). Unmeasured bone is taken as good, unless there is or may be a reason to
+ * measure ({@link BoneDoubt}), or Hounsfield units hint at one; then any grade is possible. The
+ * thickness of a thin bone's cortex has no cut-off and counts as no measurement.
  */
 public final class BoneGrades {
-
-  private static final double AGE_OF_DOUBT = 60;
 
   private BoneGrades() {}
 
@@ -52,31 +46,14 @@ public final class BoneGrades {
 
   public static List<String> reasonsToMeasure(Subject subject) {
     List<String> reasons = new ArrayList<>();
-    boolean tried =
+    boolean hint =
         subject.caseFile().bone().quality().stream()
-            .map(quality -> BoneGrade.measured(subject.caseFile().bone().name(), List.of(quality)))
-            .anyMatch(Set::isEmpty);
-    if (tried && measured(subject).isEmpty()) {
-      reasons.add("measured by a method that grades nothing in this bone");
+            .filter(quality -> quality.day().map(subject::knows).orElse(true))
+            .anyMatch(quality -> quality.method() == BoneQuality.Method.CT_HOUNSFIELD);
+    if (hint && measured(subject).isEmpty()) {
+      reasons.add("Hounsfield units, which hint but grade nothing");
     }
-    Optional<Quantity> age = subject.caseFile().patient().ageYears();
-    if (age.isEmpty()) {
-      reasons.add("age not stated");
-    } else if (age.get().max() >= AGE_OF_DOUBT) {
-      reasons.add("age 60 or more");
-    }
-    if (subject.caseFile().injury().energy().equals(Optional.of(Injury.Energy.STANDING_HEIGHT))) {
-      reasons.add("fracture from standing height");
-    }
-    boolean steroid =
-        subject.latest(Finding::host).flatMap(Host::drugs).stream()
-            .anyMatch(drugs -> drugs.contains(Host.Drug.STEROID));
-    if (steroid) {
-      reasons.add("steroids");
-    }
-    if (subject.isRevision()) {
-      reasons.add("operated before");
-    }
+    BoneDoubt.of(subject).reasons().forEach(reason -> reasons.add(reason.text()));
     return reasons;
   }
 

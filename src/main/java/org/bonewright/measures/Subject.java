@@ -76,6 +76,13 @@ public record Subject(
     return scope != Scope.OPERATION;
   }
 
+  /** Return whether the case ends with it: a plan, or the last operation where there is no plan. */
+  public boolean closesTheCase() {
+    boolean anyPlan = caseFile.plans().stream().anyMatch(plan -> !plan.stages().isEmpty());
+    boolean lastDone = before.size() == caseFile.operations().size() - 1;
+    return scope == Scope.PLAN || (scope == Scope.OPERATION && !anyPlan && lastDone);
+  }
+
   /** Return the last step: the operation itself, or a plan's last stage. */
   public Operation operation() {
     return steps.get(steps.size() - 1);

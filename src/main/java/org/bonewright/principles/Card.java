@@ -60,7 +60,11 @@ public record Card(
     /** Every operation, and every stage of a plan. */
     OPERATION,
     /** The plan as a whole, and every past operation that was itself a revision. */
-    PLAN
+    PLAN,
+    /**
+     * The case as it stands: each plan as a whole, or the last operation where there is no plan.
+     */
+    CASE
   }
 
   /**

@@ -63,6 +63,7 @@ public final class Judge {
       case PLAN ->
           subject.scope() == Subject.Scope.PLAN
               || (subject.scope() == Subject.Scope.OPERATION && !subject.before().isEmpty());
+      case CASE -> subject.closesTheCase();
     };
   }
 

@@ -56,6 +56,18 @@ class SubjectTest {
         .isEqualTo("plan-a/stage-2");
   }
 
+  @Test
+  void the_case_ends_with_its_plan_or_without_one_with_its_last_operation() {
+    assertThat(Subject.of(TEXT.file()))
+        .filteredOn(Subject::closesTheCase)
+        .extracting(Subject::id)
+        .containsExactly("plan-a");
+    assertThat(Subject.of(TEXT.with("{plans: []}").file()))
+        .filteredOn(Subject::closesTheCase)
+        .extracting(Subject::id)
+        .containsExactly("op-2");
+  }
+
   @Nested
   class Findings {
 

@@ -81,7 +81,7 @@ class DemoExpectationsTest {
           StringBuilder readings = new StringBuilder();
           for (String id : expected.keySet()) {
             Card card = RULES.card(id).orElseThrow();
-            String subject = card.subject() == Card.SubjectKind.PLAN ? whole : step;
+            String subject = card.subject() == Card.SubjectKind.OPERATION ? step : whole;
             List<Judgement> found =
                 judged.judgements().getOrDefault(subject, List.of()).stream()
                     .filter(judgement -> judgement.card().equals(card))

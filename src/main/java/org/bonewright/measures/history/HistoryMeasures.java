@@ -10,6 +10,6 @@ public final class HistoryMeasures {
 
   /** Return each of them. */
   public static List<Measure> all() {
-    return List.of(new FailedBefore(), new FailedFactorsChanged());
+    return List.of(new FailedBefore(), new FailedFactorsChanged(), new HoldChanged());
   }
 }

@@ -23,8 +23,9 @@ final class BoneGradeMeasure implements Measure {
         "Bone grade",
         Definition.words("good", "reduced", "poor"),
         "the worst grade that a measurement or two stripped screws show; unmeasured bone counts as"
-            + " good unless age, fall, steroids or an earlier operation call for a measurement",
-        List.of("bone/quality", "patient/ageYears", "injury/energy", "findings/host/drugs"),
+            + " good unless there is, or may be, a reason to measure it: age, fall, steroids, disuse"
+            + " or an earlier operation",
+        List.of("bone/quality", "operations/fixation/screws/state", "bone-doubt"),
         "deltoid tuberosity index: Labronici et al. (cut-off 1.4); other cut-offs from memory; the"
             + " default is our convention");
   }

@@ -11,11 +11,25 @@ public final class HoldMeasures {
   /** Return each of them. */
   public static List<Measure> all() {
     return List.of(
+        new BoneDoubtMeasure(),
         new BoneGradeMeasure(),
+        new BoneGradeMethod(),
+        new EndScrewReach(),
+        new HoldAdded(),
         new HoldDemand(),
         HoldOnWeakerSide.cortices(),
+        HoldOnWeakerSide.lockingEachSide(),
         HoldOnWeakerSide.lockingScrews(),
+        new LooseningPattern(),
+        new LoosenedBefore(),
+        new PlateEndScrew(),
+        new ScrewTipNumber(ScrewTipNumber.What.FARTHEST),
+        new ScrewTipNumber(ScrewTipNumber.What.TOO_SHORT),
+        new ScrewTipsRecorded(),
         SideHeldBy.conventional(),
-        SideHeldBy.lockedOnly());
+        SideHeldBy.lockedOnly(),
+        new SingleCortexNumber(SingleCortexNumber.What.BOTH_CORTICES),
+        new SingleCortexNumber(SingleCortexNumber.What.SHARE),
+        new SingleCortexRelied());
   }
 }

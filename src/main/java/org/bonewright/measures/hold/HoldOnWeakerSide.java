@@ -58,13 +58,37 @@ final class HoldOnWeakerSide implements Measure {
             "Locking screws on the weaker locked side",
             Definition.count(0.5),
             "locking screws that hold in both cortices, on each side held by locking screws alone;"
-                + " one that holds in a single cortex counts half in good bone and nothing in poor"
-                + " bone; the smaller sum counts",
-            List.of("operations/fixation/screws", "operations/fixation/place", "bone-grade"),
+                + " one that holds in a single cortex counts half in good bone, nothing in poor bone,"
+                + " and in full beside a nail that holds the bone; the smaller sum counts",
+            List.of(
+                "operations/fixation/screws",
+                "operations/fixation/place",
+                "bone-grade",
+                "nail-used"),
             "common practice; the half count is our convention"),
         hold -> hold.locking() && !hold.conventional(),
         ScrewHold::effectiveLocking,
         "no side is held by locking screws alone");
+  }
+
+  /** Return the measure of effective locking screws over both sides, whatever else they hold. */
+  static Measure lockingEachSide() {
+    return new HoldOnWeakerSide(
+        new Definition(
+            "locking-screws-each-side",
+            "Locking screws on the weaker side",
+            Definition.count(0.5),
+            "effective locking screws, counted as on a locked side, on each side of the zone; a side"
+                + " without any counts zero; the smaller sum counts",
+            List.of(
+                "operations/fixation/screws",
+                "operations/fixation/place",
+                "bone-grade",
+                "nail-used"),
+            "common practice; the half count is our convention"),
+        hold -> true,
+        ScrewHold::effectiveLocking,
+        "no side");
   }
 
   @Override

@@ -19,8 +19,7 @@ import org.bonewright.measures.Scene;
  * crosses adds one, two at the most. All of this is our convention; the direction of each rule is
  * established.
  *
- * <p>A conventional screw in the shaft is taken to cross both cortices where the file does not say;
- * a locking screw one or both.
+ * <p>How many cortices it crosses tells {@link ScrewCortices}.
  */
 final class ScrewCredit {
 
@@ -95,24 +94,18 @@ final class ScrewCredit {
   }
 
   private Dimension cortices() {
-    boolean shortOfFar = row.tipBeyondMm().map(tip -> tip.max() < 0).orElse(false);
-    if (row.cortices().isPresent()) {
-      Dimension stated = Dimension.stated(row.cortices().get(), "");
-      return shortOfFar
-          ? new Dimension(Math.min(1, stated.min()), Math.min(1, stated.max()), false, "")
-          : stated;
+    Dimension crossed = ScrewCortices.of(row);
+    if (crossed.min() < crossed.max()) {
+      missing.add(
+          scene.missing(
+              "fixation/" + plate.plate().id() + "/screws/cortices",
+              "Do the "
+                  + (row.type() == ScrewRow.Type.LOCKING ? "locking " : "")
+                  + "screws of "
+                  + plate.plate().id()
+                  + " cross one cortex or both?"));
     }
-    if (shortOfFar) {
-      return new Dimension(1, 1, false, "");
-    }
-    if (row.type() != ScrewRow.Type.LOCKING) {
-      return Dimension.assumed(2, 2, "conventional screws taken as crossing both cortices");
-    }
-    missing.add(
-        scene.missing(
-            "fixation/" + plate.plate().id() + "/screws/cortices",
-            "Do the locking screws of " + plate.plate().id() + " cross one cortex or both?"));
-    return Dimension.assumed(1, 2, "");
+    return crossed;
   }
 
   private Dimension credit(Bite bite, Dimension share) {

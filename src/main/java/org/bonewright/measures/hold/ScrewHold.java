@@ -25,7 +25,7 @@ import org.bonewright.measures.plate.Plates;
  * @param locking whether a locking screw holds on this side
  * @param credits sum of the cortices
  * @param effectiveLocking locking screws with both cortices, one with a single cortex counting half
- *     in good bone and none in poor bone
+ *     in good bone, none in poor bone, and in full beside a nail
  * @param working what was counted, in words
  * @param missing what would make the sums exact
  */
@@ -126,15 +126,24 @@ public record ScrewHold(
     }
 
     private Dimension effective(Dimension credit) {
-      double single = scene.possibly("bone-grade", "poor") ? 0 : 0.5;
-      double singleAtBest = scene.certainly("bone-grade", "poor") ? 0 : 0.5;
-      double min = credit.min() >= 2 ? 1 : credit.min() >= 1 ? single : 0;
-      double max = credit.max() >= 2 ? 1 : credit.max() >= 1 ? singleAtBest : 0;
-      boolean gradeCounts = single < singleAtBest && credit.min() < 2 && credit.max() >= 1;
-      if (gradeCounts) {
-        missing.addAll(scene.read("bone-grade").missing());
+      Dimension single = worthOfSingleCortex();
+      double min = credit.min() >= 2 ? 1 : credit.min() >= 1 ? single.min() : 0;
+      double max = credit.max() >= 2 ? 1 : credit.max() >= 1 ? single.max() : 0;
+      boolean open = single.min() < single.max() && credit.min() < 2 && credit.max() >= 1;
+      if (open) {
+        missing.addAll(Reading.missingOf(scene.read("bone-grade"), scene.read("nail-used")));
       }
-      return new Dimension(min, max, credit.assumed() || gradeCounts, "");
+      return new Dimension(min, max, credit.assumed() || open, "");
+    }
+
+    /** Beside a nail that holds the bone a single cortex is enough: there is no room for two. */
+    private Dimension worthOfSingleCortex() {
+      if (scene.certainly("nail-used", "yes")) {
+        return new Dimension(1, 1, false, "");
+      }
+      double least = scene.possibly("bone-grade", "poor") ? 0 : 0.5;
+      double most = scene.certainly("bone-grade", "poor") ? 0 : 0.5;
+      return new Dimension(least, scene.possibly("nail-used", "yes") ? 1 : most, false, "");
     }
   }
 }

@@ -94,10 +94,36 @@ class BoneGradeMeasureTest {
     }
 
     @Test
-    void a_method_that_grades_nothing_leaves_every_grade_open() {
+    void so_do_more_than_six_months_before_the_first_fixation() {
+      CaseText text = unmeasured(CaseText.plated()).at("/operations/0", "{day: 200}");
+      assertThat(Taken.of("bone-grade", text)).isEqualTo(OPEN);
+    }
+
+    @Test
+    void an_energy_that_is_not_stated_does_not_in_a_young_patient() {
+      CaseText text = unmeasured(CaseText.plated()).at("/injury", "{energy: null}");
+      assertThat(Taken.of("bone-grade", text)).isEqualTo("good assumed");
+    }
+
+    @Test
+    void nor_does_a_stage_that_did_what_it_was_for() {
+      CaseText text =
+          unmeasured(CaseText.plated().redone("plate-bent"))
+              .at("/operations/0", "{outcome: {result: 'stage-done', mode: null}}");
+      assertThat(Taken.of("bone-grade", text)).isEqualTo("good assumed");
+    }
+
+    @Test
+    void hounsfield_units_leave_every_grade_open() {
       CaseText text =
           CaseText.plated().at("/bone", "{quality: [{method: 'ct-hounsfield', value: 300}]}");
       assertThat(Taken.of("bone-grade", text)).isEqualTo(OPEN);
+    }
+
+    @Test
+    void the_cortex_of_a_thin_bone_counts_as_no_measurement() {
+      assertThat(Taken.of("bone-grade", CaseText.plated().at("/bone", "{name: 'radius'}")))
+          .isEqualTo("good assumed");
     }
   }
 

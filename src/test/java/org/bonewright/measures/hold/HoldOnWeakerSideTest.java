@@ -70,6 +70,16 @@ class HoldOnWeakerSideTest {
     }
 
     @Test
+    void of_a_screw_that_falls_short_are_one() {
+      // near 2 + 2 + 2, far 2 + 2 + 1
+      CaseText text =
+          screws(
+              row("[1, 3, 5, 6, 8]", "cortical", "cortices: 2"),
+              row("[10]", "cortical", "cortices: 2, tipBeyondMm: -0.5"));
+      assertThat(Taken.of("cortices-weaker-side", text)).isEqualTo("5 fact");
+    }
+
+    @Test
     void of_a_locking_screw_may_be_one_or_two() {
       // near 2 + (1 to 2)
       CaseText text =
@@ -113,6 +123,40 @@ class HoldOnWeakerSideTest {
       CaseText text = locked("1").at("/bone", "{quality: null}").at("/patient", "{ageYears: 70}");
       assertThat(Taken.of("locking-screws-weaker-side", text))
           .isEqualTo("0–1.5 assumed, ask bone/quality");
+    }
+
+    @ParameterizedTest(name = "cortex of {0} mm")
+    @ValueSource(strings = {"5", "2.5"})
+    void with_a_single_cortex_count_in_full_beside_a_nail(String cortex) {
+      CaseText text =
+          locked("1")
+              .at("/bone", "{quality: [{method: 'cortical-thickness', value: " + cortex + "}]}");
+      CaseText onNail = BesideNail.of(text);
+      assertThat(Taken.of("locking-screws-weaker-side", onNail)).isEqualTo("3 fact");
+      assertThat(Taken.of("locking-screws-each-side", onNail)).isEqualTo("3 fact");
+    }
+
+    @Test
+    void on_each_side_count_beside_conventional_ones_too() {
+      // near: hole 5 of three locks; far: holes 6 and 8
+      CaseText text =
+          screws(
+              row("[1, 3, 10]", "cortical", "cortices: 2"),
+              row("[5, 6, 8]", "locking", "cortices: 2"));
+      assertThat(Taken.of("locking-screws-each-side", text)).isEqualTo("1 fact");
+      assertThat(Taken.of("locking-screws-each-side", CaseText.plated())).isEqualTo("0 fact");
+    }
+
+    @Test
+    void whose_tip_falls_short_hold_in_one_cortex_whatever_is_stated() {
+      assertThat(Taken.of("locking-screws-weaker-side", locked("2, tipBeyondMm: -1")))
+          .isEqualTo("1.5 fact");
+      assertThat(Taken.of("locking-screws-weaker-side", locked("null, tipBeyondMm: 1")))
+          .isEqualTo("3 fact");
+      assertThat(
+              Taken.of(
+                  "locking-screws-weaker-side", locked("null, tipBeyondMm: {min: -1, max: 1}")))
+          .isEqualTo("1.5–3 fact, ask op-1/fixation/plate-1/screws/cortices");
     }
 
     @Test
@@ -210,7 +254,8 @@ class HoldOnWeakerSideTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"cortices-weaker-side", "locking-screws-weaker-side"})
+  @ValueSource(
+      strings = {"cortices-weaker-side", "locking-screws-weaker-side", "locking-screws-each-side"})
   void what_is_missing_is_asked_for(String measure) {
     assertThat(Taken.of(measure, CaseText.plated().at(PLATE, "{screws: null}")))
         .isEqualTo("unknown, ask op-1/fixation/plate-1/screws");

@@ -1,0 +1,115 @@
+package org.bonewright.measures.hold;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.bonewright.casefile.CaseText;
+import org.bonewright.measures.Taken;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The plated patient is 40, had a high-energy injury and is operated on day 2. */
+class BoneDoubtMeasureTest {
+
+  private static String doubt(CaseText text) {
+    return Taken.of("bone-doubt", text);
+  }
+
+  private static CaseText drugs(String drugs) {
+    return CaseText.plated().with("{findings: [{day: 1, host: {drugs: " + drugs + "}}]}");
+  }
+
+  @Test
+  void a_young_patient_after_a_high_energy_injury_gives_none() {
+    assertThat(doubt(CaseText.plated())).isEqualTo("no fact");
+  }
+
+  @ParameterizedTest(name = "age {0}: {1}")
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          59                  | no fact
+          60                  | yes fact
+          {min: 55, max: 65}  | no or yes fact, ask patient/ageYears
+          null                | no or yes fact, ask patient/ageYears
+          """)
+  void age_60_gives_one_and_an_unstated_age_leaves_it_open(String age, String reads) {
+    assertThat(doubt(CaseText.plated().at("/patient", "{ageYears: " + age + "}"))).isEqualTo(reads);
+  }
+
+  @ParameterizedTest(name = "energy {0}: {1}")
+  @CsvSource({"'''standing-height''', yes fact", "'''low''', no fact", "null, no fact"})
+  void a_fall_from_standing_height_gives_one_an_unstated_energy_none(String energy, String reads) {
+    CaseText text = CaseText.plated().at("/injury", "{energy: " + energy + "}");
+    assertThat(doubt(text)).isEqualTo(reads);
+  }
+
+  @Test
+  void an_unstated_energy_beside_a_drug_for_weak_bone_leaves_it_open() {
+    assertThat(doubt(drugs("['bisphosphonate']"))).isEqualTo("no fact");
+    assertThat(doubt(drugs("['bisphosphonate']").at("/injury", "{energy: null}")))
+        .isEqualTo("no or yes fact, ask injury/energy");
+    assertThat(doubt(drugs("['nsaid']").at("/injury", "{energy: null}"))).isEqualTo("no fact");
+  }
+
+  @Test
+  void steroids_give_one() {
+    assertThat(doubt(drugs("['steroid']"))).isEqualTo("yes fact");
+  }
+
+  @Test
+  void the_latest_list_of_drugs_counts_also_where_a_later_finding_has_none() {
+    CaseText text =
+        CaseText.plated()
+            .with("{findings: [{day: 0, host: {drugs: ['steroid']}}, {day: 1, host: {asa: 2}}]}");
+    assertThat(doubt(text)).isEqualTo("yes fact");
+  }
+
+  @ParameterizedTest(name = "first fixation on day {0}: {1}")
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          183                   | no fact
+          184                   | yes fact
+          {min: 180, max: 190}  | no or yes fact, ask op-1/day
+          null                  | no fact
+          """)
+  void more_than_six_months_before_the_first_fixation_give_one(String day, String reads) {
+    assertThat(doubt(CaseText.plated().at("/operations/0", "{day: " + day + "}"))).isEqualTo(reads);
+  }
+
+  @Test
+  void a_plan_after_six_months_without_any_operation_gives_one() {
+    String plan = "operations: [], plans: [{id: 'plan-a', stages: [{id: 'stage-1'}]}]";
+    CaseText late = CaseText.plated().with("{" + plan + ", findings: [{day: 200}]}");
+    CaseText soon = CaseText.plated().with("{" + plan + ", findings: [{day: 20}]}");
+    assertThat(doubt(late)).isEqualTo("yes fact");
+    assertThat(doubt(soon)).isEqualTo("no fact");
+  }
+
+  @ParameterizedTest(name = "op-1 {0}: {1}")
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          {result: 'failed', mode: 'plate-bent'}  | yes fact
+          {result: 'stage-done'}                  | no fact
+          null                                    | no or yes fact, ask op-1/outcome/result
+          """)
+  void an_earlier_fixation_meant_to_last_gives_one(String outcome, String reads) {
+    CaseText text =
+        CaseText.plated()
+            .redone("plate-bent")
+            .at("/operations/0", "{outcome: null}")
+            .at("/operations/0", "{outcome: " + outcome + "}");
+    assertThat(doubt(text)).isEqualTo(reads);
+  }
+
+  @Test
+  void an_earlier_operation_that_put_nothing_in_gives_none() {
+    CaseText text = CaseText.plated().redone("plate-bent").at("/operations/0", "{fixation: []}");
+    assertThat(doubt(text)).isEqualTo("no fact");
+  }
+}

@@ -1,0 +1,90 @@
+package org.bonewright.measures.hold;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.bonewright.casefile.CaseText;
+import org.bonewright.measures.Taken;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class LooseningPatternTest {
+
+  private static final String PATTERN = "loosening-pattern";
+
+  private static CaseText states(String type, String sound, String loose) {
+    return CaseText.plated()
+        .at(
+            "/operations/0/fixation/0",
+            ("{screws: [{at: %2$s, type: '%1$s', state: 'sound'},"
+                    + " {at: %3$s, type: '%1$s', state: 'backed-out', stateDay: 150}]}")
+                .formatted(type, sound, loose))
+        .redone("no-union-metal-intact");
+  }
+
+  @ParameterizedTest(name = "{0}: {1}")
+  @CsvSource({
+    "screws-pulled-out-in-sequence, in-turn fact",
+    "all-screws-lucent, all fact",
+    "plate-broken-at-empty-hole, no fact",
+    "plate-pulled-off-as-block, no fact"
+  })
+  void the_mode_tells_it(String mode, String reads) {
+    assertThat(Taken.of(PATTERN, CaseText.plated().redone(mode))).isEqualTo(reads);
+  }
+
+  @ParameterizedTest(name = "{0}, sound {1}, loose {2}: {3}")
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          cortical | [1, 3, 5, 6]  | [8, 10]           | in-turn fact
+          cortical | [5, 6, 8, 10] | [1, 3]            | in-turn fact
+          # the end screw holds, or its neighbour does
+          cortical | [1, 3, 5, 10] | [6, 8]            | no fact
+          cortical | [3, 5, 6, 8]  | [1, 10]           | no fact
+          cortical | []            | [1, 5, 6, 10]     | all fact
+          cortical | []            | [1, 10]           | in-turn fact
+          locking  | [1, 3, 5, 6]  | [8, 10]           | no fact
+          locking  | []            | [1, 5, 6, 10]     | all fact
+          """)
+  void the_states_of_the_screws_tell_it_where_the_mode_does_not(
+      String type, String sound, String loose, String reads) {
+    assertThat(Taken.of(PATTERN, states(type, sound, loose))).isEqualTo(reads);
+  }
+
+  @Test
+  void films_count_too() {
+    CaseText text =
+        CaseText.plated()
+            .redone("no-union-metal-intact")
+            .with(
+                "{findings: [{day: 190, films: [{view: 'ap',"
+                    + " lucentScrews: ['op-1/plate-1 hole 8', 'op-1/plate-1 hole 10']}]}]}");
+    assertThat(Taken.of(PATTERN, text)).isEqualTo("in-turn fact");
+  }
+
+  @Test
+  void a_plate_that_broke_explains_loose_screws() {
+    CaseText text =
+        states("cortical", "[1, 3, 5, 6]", "[8, 10]")
+            .at("/operations/0/outcome", "{mode: 'plate-broken-at-filled-hole'}");
+    assertThat(Taken.of(PATTERN, text)).isEqualTo("no fact");
+  }
+
+  @Test
+  void a_failure_nobody_describes_leaves_it_open() {
+    CaseText text =
+        CaseText.plated().redone("plate-bent").at("/operations/0/outcome", "{mode: null}");
+    assertThat(Taken.of(PATTERN, text))
+        .isEqualTo("all or in-turn or no fact, ask op-1/outcome/mode");
+    CaseText nail =
+        CaseText.nailed().redone("bolt-broken").at("/operations/0/outcome", "{mode: null}");
+    assertThat(Taken.of(PATTERN, nail)).isEqualTo("no fact");
+  }
+
+  @Test
+  void before_the_first_operation_there_was_none() {
+    assertThat(Taken.of(PATTERN, CaseText.plated())).isEqualTo("no fact");
+  }
+}
