@@ -7,7 +7,6 @@ import java.util.Set;
 import org.bonewright.bone.Dimension;
 import org.bonewright.bone.PlacedPlate;
 import org.bonewright.casefile.Cerclage;
-import org.bonewright.casefile.Placement;
 import org.bonewright.measures.Definition;
 import org.bonewright.measures.Kind;
 import org.bonewright.measures.Measure;
@@ -75,33 +74,11 @@ final class OverlapFixed implements Measure {
     plate
         .allHoles()
         .filter(hole -> plate.screwIn(hole).isPresent())
-        .forEach(hole -> level(scene, plate, hole).ifPresent(levels::add));
+        .forEach(hole -> plate.level(hole).ifPresent(levels::add));
     scene.construct().of(Cerclage.class).stream()
         .flatMap(cerclage -> cerclage.atMm().stream())
         .forEach(at -> levels.add(Dimension.stated(at, "")));
     return levels;
-  }
-
-  private static Optional<Dimension> level(Scene scene, PlacedPlate plate, int hole) {
-    Optional<Dimension> first =
-        plate
-            .plate()
-            .place()
-            .flatMap(Placement::firstHoleMm)
-            .map(level -> Dimension.stated(level, ""));
-    return first
-        .flatMap(
-            one ->
-                plate
-                    .spacing()
-                    .map(
-                        step ->
-                            new Dimension(
-                                one.min() + (hole - 1) * step.min(),
-                                one.max() + (hole - 1) * step.max(),
-                                true,
-                                "")))
-        .or(() -> scene.zone().centre().flatMap(c -> plate.distance(hole).map(c::plus)));
   }
 
   private static boolean inside(Dimension level, EndToEnd pair, boolean certainly) {

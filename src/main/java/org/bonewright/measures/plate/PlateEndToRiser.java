@@ -74,7 +74,7 @@ final class PlateEndToRiser implements Measure {
     if (risers.isPresent() && risers.get().isEmpty()) {
       return Optional.of(List.of());
     }
-    Optional<PlateEnds> ends = PlateEnds.levels(scene, plates.get(0));
+    Optional<PlateEnds> ends = PlateEnds.levels(plates.get(0));
     if (risers.isEmpty() || ends.isEmpty()) {
       return Optional.empty();
     }

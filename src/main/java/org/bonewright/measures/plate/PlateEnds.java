@@ -1,10 +1,9 @@
 package org.bonewright.measures.plate;
 
 import java.util.Optional;
+import java.util.function.IntFunction;
 import org.bonewright.bone.Dimension;
 import org.bonewright.bone.PlacedPlate;
-import org.bonewright.casefile.Placement;
-import org.bonewright.measures.Scene;
 
 /**
  * Where a plate begins and ends along the bone, in mm: hole 1 and the last hole, each with the
@@ -17,56 +16,25 @@ record PlateEnds(Dimension near, Dimension far) {
 
   /** Return the ends measured from the middle of the zone, where they can be told. */
   static Optional<PlateEnds> fromZone(PlacedPlate placed) {
+    return between(placed, placed::distance);
+  }
+
+  /** Return the ends as levels of the bone, where they can be told. */
+  static Optional<PlateEnds> levels(PlacedPlate placed) {
+    return between(placed, placed::level);
+  }
+
+  private static Optional<PlateEnds> between(
+      PlacedPlate placed, IntFunction<Optional<Dimension>> hole) {
     return placed
         .plate()
         .holes()
         .flatMap(
             last ->
-                placed
-                    .distance(1)
+                hole.apply(1)
                     .flatMap(
                         first ->
-                            placed
-                                .distance(last)
-                                .flatMap(end -> around(placed, first, end, last))));
-  }
-
-  /** Return the ends as levels of the bone, where they can be told. */
-  static Optional<PlateEnds> levels(Scene scene, PlacedPlate placed) {
-    return measured(placed)
-        .or(
-            () ->
-                scene
-                    .zone()
-                    .centre()
-                    .flatMap(
-                        centre ->
-                            fromZone(placed)
-                                .map(
-                                    ends ->
-                                        new PlateEnds(
-                                            ends.near.plus(centre), ends.far.plus(centre)))));
-  }
-
-  private static Optional<PlateEnds> measured(PlacedPlate placed) {
-    Optional<Dimension> first =
-        placed
-            .plate()
-            .place()
-            .flatMap(Placement::firstHoleMm)
-            .map(level -> Dimension.stated(level, "first hole stated"));
-    return first.flatMap(
-        one ->
-            placed
-                .plate()
-                .holes()
-                .flatMap(
-                    last ->
-                        placed
-                            .spacing()
-                            .flatMap(
-                                step ->
-                                    around(placed, one, one.plus(times(step, last - 1)), last))));
+                            hole.apply(last).flatMap(end -> around(placed, first, end, last))));
   }
 
   private static Optional<PlateEnds> around(

@@ -40,7 +40,7 @@ record Riser(String what, Dimension from, Dimension to) {
       risers.add(placed.get());
     }
     for (PlacedPlate plate : otherPlates) {
-      Optional<PlateEnds> ends = PlateEnds.levels(scene, plate);
+      Optional<PlateEnds> ends = PlateEnds.levels(plate);
       if (ends.isEmpty()) {
         return Optional.empty();
       }

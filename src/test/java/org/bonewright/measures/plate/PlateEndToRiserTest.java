@@ -68,9 +68,9 @@ class PlateEndToRiserTest {
 
   @Test
   void a_retrograde_nail_is_placed_from_the_far_end() {
-    // its end at 330–360, so it begins at 284–314: 24 to 54 beyond the plate
-    String nail = ", {id: 'nail-1', kind: 'nail', entry: 'retrograde', lengthMm: 46}";
-    assertThat(Taken.of(ID, with(nail))).startsWith("1–2.25 assumed");
+    // its end at 364–394, so it begins at 284–314: 24 to 54 beyond the plate
+    String nail = ", {id: 'nail-1', kind: 'nail', entry: 'retrograde', lengthMm: 80}";
+    assertThat(Taken.of(ID, with(nail).at("/bone", "{lengthMm: 394}"))).startsWith("1–2.25 assumed");
   }
 
   @Test
