@@ -49,6 +49,16 @@ public record Dimension(double min, double max, boolean assumed, String basis) {
     return joined(other, min - other.max, max - other.min);
   }
 
+  /** Return the range without regard to sign: how far from zero it lies. */
+  public Dimension magnitude() {
+    if (min >= 0) {
+      return this;
+    }
+    return max <= 0
+        ? new Dimension(-max, -min, assumed, basis)
+        : new Dimension(0, Math.max(-min, max), assumed, basis);
+  }
+
   /** Return the range moved by {@code by}. */
   public Dimension plus(double by) {
     return new Dimension(min + by, max + by, assumed, basis);

@@ -58,6 +58,11 @@ public record Definition(
     return new Domain.Numbers("%", "%", 0, 100, 0);
   }
 
+  /** Return a domain of angles between two directions, 0 to 180 degrees. */
+  public static Domain degrees() {
+    return new Domain.Numbers("deg", "°", 0, 180, 0);
+  }
+
   /** Return a domain of counts, from zero in steps. */
   public static Domain count(double step) {
     return new Domain.Numbers("1", "", 0, Double.POSITIVE_INFINITY, step);

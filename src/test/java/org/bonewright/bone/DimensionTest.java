@@ -62,6 +62,13 @@ class DimensionTest {
   }
 
   @Test
+  void a_magnitude_is_the_distance_from_zero() {
+    assertThat(Dimension.assumed(2, 5, "a").magnitude()).isEqualTo(Dimension.assumed(2, 5, "a"));
+    assertThat(Dimension.assumed(-5, -2, "a").magnitude()).isEqualTo(Dimension.assumed(2, 5, "a"));
+    assertThat(Dimension.assumed(-5, 2, "a").magnitude()).isEqualTo(Dimension.assumed(0, 5, "a"));
+  }
+
+  @Test
   void refuses_to_divide_by_a_range_that_touches_zero() {
     assertThatThrownBy(() -> exact(1).over(Dimension.assumed(0, 1, "table")))
         .isInstanceOf(IllegalArgumentException.class);

@@ -111,7 +111,7 @@ final class OpenHoleClearance implements Measure {
       if (distance.isEmpty()) {
         return Optional.empty();
       }
-      all.add(new Nearest(hole, magnitude(distance.get()).minus(halfLine).plus(-radius)));
+      all.add(new Nearest(hole, distance.get().magnitude().minus(halfLine).plus(-radius)));
     }
     double min = all.stream().mapToDouble(n -> n.clearance().min()).min().orElseThrow();
     double max = all.stream().mapToDouble(n -> n.clearance().max()).min().orElseThrow();
@@ -119,16 +119,6 @@ final class OpenHoleClearance implements Measure {
         .filter(n -> n.clearance().min() == min)
         .findFirst()
         .map(n -> new Nearest(n.hole(), new Dimension(min, max, n.clearance().assumed(), "")));
-  }
-
-  private static Dimension magnitude(Dimension d) {
-    if (d.min() >= 0) {
-      return d;
-    }
-    if (d.max() <= 0) {
-      return new Dimension(-d.max(), -d.min(), d.assumed(), d.basis());
-    }
-    return new Dimension(0, Math.max(-d.min(), d.max()), d.assumed(), d.basis());
   }
 
   /** A gap without a known end still ends somewhere under the plate. */

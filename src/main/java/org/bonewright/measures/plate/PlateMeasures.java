@@ -12,12 +12,34 @@ public final class PlateMeasures {
   public static List<Measure> all() {
     return List.of(
         new BrokeAtEmptyHole(),
+        new CorticesPerPlate(),
+        new EndHolesFilled(),
+        new FarContact(),
+        new FarCortexRebuilt(),
         new HolesOverLine(HolesOverLine.Count.OPEN),
         new HolesOverLine(HolesOverLine.Count.SCREW_IN_ZONE),
         new HolesOverLine(HolesOverLine.Count.SCREW_FREE),
         new OpenHoleClearance(),
+        new OuterAtZone(),
+        new OverlapFixed(),
+        new PlateAngle(),
+        new PlateEndStagger(),
+        new PlateEndToRiser(),
+        new PlateFamilyFailedBefore(),
+        new PlateFamilyFit(),
         new PlateLength(),
         new PlateSpanRatio(),
-        new PlateStandOff());
+        new PlateStandOff(),
+        new PlateScrewDensity(),
+        new ReachBeyondZone(),
+        new ScrewSpread(),
+        new ScrewSystem(),
+        new ScrewToLine(),
+        new ScrewsOutsideZone(),
+        new ShortFragment(),
+        new ShortFragmentAnswer(),
+        new StrippedPercent(),
+        new TensionSidePlate(),
+        new TwoPlates());
   }
 }

@@ -1,6 +1,7 @@
 package org.bonewright.measures.setting;
 
 import java.util.List;
+import org.bonewright.casefile.ExternalFixator;
 import org.bonewright.casefile.Nail;
 import org.bonewright.casefile.Plate;
 import org.bonewright.measures.Measure;
@@ -14,6 +15,7 @@ public final class SettingMeasures {
   public static List<Measure> all() {
     return List.of(
         new BoneNameMeasure(),
+        new ImplantUsed("fixator-used", "fixator", ExternalFixator.class),
         new ImplantUsed("nail-used", "nail", Nail.class),
         new ImplantUsed("plate-used", "plate", Plate.class),
         new Planned(),
