@@ -16,6 +16,8 @@ public final class SettingMeasures {
         new BoneNameMeasure(),
         new ImplantUsed("nail-used", "nail", Nail.class),
         new ImplantUsed("plate-used", "plate", Plate.class),
+        new MainImplantUsed(),
+        new MeantToUnite(),
         new Planned(),
         new Setting());
   }
