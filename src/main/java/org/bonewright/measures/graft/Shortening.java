@@ -24,8 +24,8 @@ import org.bonewright.measures.Scene;
  */
 final class Shortening implements Measure {
 
-  /** A gap wider than any bone: nothing counts as closed. */
-  private static final double UNCLOSED = 1000;
+  private static final Dimension NOTHING = new Dimension(0, 0, false, "");
+  private static final Dimension ANY = new Dimension(0, Double.POSITIVE_INFINITY, false, "");
 
   @Override
   public Definition definition() {
@@ -42,60 +42,70 @@ final class Shortening implements Measure {
 
   @Override
   public Reading take(Scene scene) {
-    double before = before(scene.subject().before());
     List<Operation> steps = scene.subject().steps();
-    Dimension cut = cut(steps);
-    Dimension left = gapLeft(scene.read("gap-widest"));
-    double added = Math.max(0, cut.min() - left.max());
-    double least = before + added;
-    Optional<Quantity> stated = stated(steps).or(() -> added > 0 ? Optional.empty() : old(scene));
+    Dimension added = closed(cut(steps), gapLeft(scene.read("gap-widest")));
+    Dimension sum = before(scene.subject().before()).plus(added).because("");
+    Optional<Quantity> stated =
+        stated(steps).or(() -> added.max() > 0 ? Optional.empty() : old(scene));
     MissingFact asked =
         scene.missing(
             "reduction/shorteningMm",
             "How much shorter than the other side is the bone at the end, old and new together?");
     if (stated.isEmpty()) {
       return new Reading.Amount(
-          Math.max(0, least),
+          sum.min(),
           Double.POSITIVE_INFINITY,
           Kind.FACT,
-          "at least " + Dimension.number(Math.max(0, least)) + " mm cut out and closed",
+          "at least " + Dimension.number(sum.min()) + " mm cut out and closed",
           List.of(asked));
     }
-    boolean fits = added <= 0 || stated.get().max() >= least;
-    Dimension total =
-        new Dimension(
-            stated.get().min(), fits ? stated.get().max() : least, false, "shortening stated");
+    Dimension told = Dimension.stated(stated.get(), "");
+    if (added.max() <= 0 || told.max() >= sum.max()) {
+      return Reading.number(told, "as stated", asked);
+    }
     return Reading.number(
-        total,
-        fits
-            ? "as stated"
-            : "stated "
-                + Dimension.stated(stated.get(), "").numbers()
-                + " mm; before and cut out together "
-                + Dimension.number(least)
-                + " mm",
+        new Dimension(told.min(), sum.max(), false, ""),
+        "stated " + told.numbers() + " mm; before and cut out together " + sum.numbers() + " mm",
         asked);
   }
 
   /** What the last operation that tells of it left, and what was cut out and closed since. */
-  private static double before(List<Operation> operations) {
-    double least = 0;
+  private static Dimension before(List<Operation> operations) {
+    Dimension sum = NOTHING;
     for (Operation operation : operations) {
-      double added =
-          Math.max(0, cut(List.of(operation)).min() - widestGap(operation).orElse(UNCLOSED));
       Optional<Quantity> stated = operation.reduction().flatMap(Reduction::shorteningMm);
-      least = stated.map(q -> Math.max(0, q.min())).orElse(least + added);
+      Dimension closed = closed(cut(List.of(operation)), gapLeft(operation));
+      sum = stated.map(Shortening::notBelowZero).orElse(sum.plus(closed).because(""));
     }
-    return least;
+    return sum;
   }
 
-  private static Optional<Double> widestGap(Operation operation) {
+  private static Dimension notBelowZero(Quantity stated) {
+    return new Dimension(Math.max(0, stated.min()), Math.max(0, stated.max()), false, "");
+  }
+
+  private static Dimension closed(Dimension cut, Dimension left) {
+    return new Dimension(
+        Math.max(0, cut.min() - left.max()), Math.max(0, cut.max() - left.min()), false, "");
+  }
+
+  private static Dimension gapLeft(Operation operation) {
     return operation
         .reduction()
         .flatMap(
             r ->
                 r.gapNearMm()
-                    .flatMap(near -> r.gapFarMm().map(far -> Math.max(near.max(), far.max()))));
+                    .flatMap(
+                        near ->
+                            r.gapFarMm()
+                                .map(
+                                    far ->
+                                        new Dimension(
+                                            Math.max(near.min(), far.min()),
+                                            Math.max(near.max(), far.max()),
+                                            false,
+                                            ""))))
+        .orElse(ANY);
   }
 
   private static Optional<Quantity> stated(List<Operation> steps) {
@@ -118,7 +128,7 @@ final class Shortening implements Measure {
 
   /** Return the length of bone that these operations cut out, in mm. */
   static Dimension cut(List<Operation> steps) {
-    Dimension sum = new Dimension(0, 0, false, "");
+    Dimension sum = NOTHING;
     for (Operation step : steps) {
       for (Resection piece : step.resection().orElse(List.of())) {
         sum =
@@ -138,6 +148,6 @@ final class Shortening implements Measure {
   static Dimension gapLeft(Reading gap) {
     return gap instanceof Reading.Amount amount
         ? new Dimension(amount.min(), amount.max(), false, "")
-        : new Dimension(0, Double.POSITIVE_INFINITY, false, "");
+        : ANY;
   }
 }

@@ -129,12 +129,12 @@ final class SuggestiveSigns {
     }
   }
 
+  /** An operation without a day may have been the day before. */
   private boolean afterTheReaction(Finding finding) {
     double day = finding.day().middle();
     return day >= DAYS_OF_NORMAL_REACTION
-        && scene.subject().before().stream()
-            .flatMap(operation -> operation.day().stream())
-            .map(Quantity::middle)
+        && scene.doneBefore().stream()
+            .map(operation -> operation.day().map(Quantity::middle).orElse(day))
             .noneMatch(done -> done <= day && day < done + DAYS_OF_NORMAL_REACTION);
   }
 

@@ -78,9 +78,9 @@ class InfectionStateTest {
 
   @Test
   void history_alone_heightens_it() {
-    CaseText open = signs("plate-bent", "").with("{injury: {openGrade: 'II'}}");
+    CaseText open = signs("plate-bent", "").with("{injury: {openGrade: 'ii'}}");
     assertThat(state(open)).isEqualTo("heightened fact");
-    assertThat(state(open.with("{injury: {openGrade: 'I'}}"))).isEqualTo("none fact");
+    assertThat(state(open.with("{injury: {openGrade: 'i'}}"))).isEqualTo("none fact");
   }
 
   @Test
