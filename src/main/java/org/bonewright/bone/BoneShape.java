@@ -73,6 +73,14 @@ public final class BoneShape {
   }
 
   /**
+   * Return the diameter of the canal in mm at a level in mm; where none was measured, that of the
+   * isthmus.
+   */
+  public Dimension canalAt(double level) {
+    return at(level, Section::canalMm, "canal").orElseGet(this::isthmus);
+  }
+
+  /**
    * Return the outer diameter where the level is not known: from the thinnest measured section to
    * the thickest, ± 10 %.
    */

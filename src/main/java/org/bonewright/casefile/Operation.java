@@ -12,6 +12,9 @@ public record Operation(
         String id,
     @Meaning("Day after the injury; left out in a plan.") @Between(min = 0, max = 36500)
         Optional<Quantity> day,
+    @Meaning("Days after the operation or stage before it; only in a plan, where there is no day.")
+        @Between(min = 0, max = 3650)
+        Optional<Quantity> daysAfterStageBefore,
     @Meaning("What it was, in a few words; shown, never used by a rule.") Optional<String> title,
     @Meaning("The kind of stability intended.") Optional<Concept> concept,
     @Meaning("The surgical approach.") Optional<Approach> approach,
@@ -20,6 +23,9 @@ public record Operation(
     @Meaning("Everything put in; an empty list means nothing.") Optional<List<Implant>> fixation,
     @Meaning("How the bone ends were prepared.") Optional<EndPreparation> endsPrepared,
     @Meaning("Bone taken out; an empty list means none.") Optional<List<Resection>> resection,
+    @Meaning(
+            "Whether the fibula, or the other bone of the forearm, is cut or shortened in the same operation.")
+        Optional<Answer> companionCut,
     @Meaning("Graft and other biology; an empty list means none.") Optional<List<Graft>> biology,
     @Meaning("Moving a piece of bone along to fill a defect.") Optional<BoneTransport> transport,
     @Meaning("Deep sampling.") Optional<Sampling> samples,
@@ -41,6 +47,7 @@ public record Operation(
     return new Operation(
         id,
         day,
+        daysAfterStageBefore,
         title,
         concept,
         approach,
@@ -49,6 +56,7 @@ public record Operation(
         Optional.of(fixation.orElse(List.of())),
         endsPrepared,
         Optional.of(resection.orElse(List.of())),
+        companionCut,
         Optional.of(biology.orElse(List.of())),
         transport,
         samples,

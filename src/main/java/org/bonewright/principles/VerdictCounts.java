@@ -56,6 +56,7 @@ final class VerdictCounts {
                 + " certainly to possibly so",
             inputs,
             "our convention"));
+    all.putAll(MechanicalFaults.definitions());
     return all;
   }
 
@@ -65,6 +66,9 @@ final class VerdictCounts {
 
   /** Return what a count reads for a subject. */
   Reading read(String id, Subject subject) {
+    if (MechanicalFaults.definitions().containsKey(id)) {
+      return new MechanicalFaults(bySubject).read(id, subject);
+    }
     Optional<Operation> failed = failedBefore(subject);
     if (failed.isEmpty()) {
       return new Reading.None("no failure with a mode before");

@@ -32,6 +32,8 @@ public final class Consistency {
           new BrokenHoleIsOnAPlate(),
           new BrokenHoleIsFilledAsSaid(),
           new PlannedStagesLieAhead(),
+          new IntervalsLeadToAStage(),
+          new OnlyAPairHasABoneBeside(),
           new HolesAreOnThePlate(),
           new HolesHoldOneThing(),
           new PlacesSayWhereThePlateLies(),

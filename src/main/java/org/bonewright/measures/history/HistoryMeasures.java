@@ -10,6 +10,11 @@ public final class HistoryMeasures {
 
   /** Return each of them. */
   public static List<Measure> all() {
-    return List.of(new FailedBefore(), new FailedFactorsChanged(), new HoldChanged());
+    return List.of(
+        new FailedBefore(),
+        new FailedFactorsChanged(),
+        new GraftsWithoutMechanics(),
+        new HoldChanged(),
+        new MechanicsChanged());
   }
 }

@@ -12,6 +12,8 @@ public final class InfectionMeasures {
   public static List<Measure> all() {
     return List.of(
         new ConfirmatorySigns(),
+        new InfectionState(),
+        new InfectionWorkedUp(),
         new PlannedAction(PlannedAction.Action.CULTURE_DAYS),
         new PlannedAction(PlannedAction.Action.DEEP_SAMPLES),
         new PlannedAction(PlannedAction.Action.HISTOLOGY),

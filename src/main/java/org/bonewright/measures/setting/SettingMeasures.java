@@ -18,6 +18,8 @@ public final class SettingMeasures {
         new ImplantUsed("fixator-used", "fixator", ExternalFixator.class),
         new ImplantUsed("nail-used", "nail", Nail.class),
         new ImplantUsed("plate-used", "plate", Plate.class),
+        new MainImplantUsed(),
+        new MeantToUnite(),
         new Planned(),
         new Setting());
   }

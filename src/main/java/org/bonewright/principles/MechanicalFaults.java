@@ -1,0 +1,183 @@
+package org.bonewright.principles;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import org.bonewright.casefile.Operation;
+import org.bonewright.casefile.Outcome;
+import org.bonewright.measures.Definition;
+import org.bonewright.measures.Kind;
+import org.bonewright.measures.Reading;
+import org.bonewright.measures.Subject;
+
+/**
+ * Counts of mechanical principles that are unmet at major or critical: here, in the operation
+ * before, and of the latter those that still are. Mechanical are the families of stability,
+ * compression, plate, hold and nail.
+ */
+final class MechanicalFaults {
+
+  static final String HERE = "mechanical-faults-here";
+  static final String BEFORE = "mechanical-faults-before";
+  static final String LEFT = "mechanical-faults-left";
+
+  private static final Set<String> FAMILIES =
+      Set.of("stability", "compression", "plate", "hold", "nail");
+
+  private final Map<String, List<Judgement>> bySubject;
+
+  MechanicalFaults(Map<String, List<Judgement>> bySubject) {
+    this.bySubject = bySubject;
+  }
+
+  /** How sure it is that a principle is unmet at major or critical. */
+  private enum Fault {
+    CERTAIN,
+    POSSIBLE
+  }
+
+  static Map<String, Definition> definitions() {
+    Map<String, Definition> all = new TreeMap<>();
+    add(
+        all,
+        HERE,
+        "Mechanical findings here",
+        "principles of stability, compression, plate, hold and nail that are unmet here at major or"
+            + " critical; from certainly to possibly so");
+    add(
+        all,
+        BEFORE,
+        "Mechanical findings before",
+        "the same of the last operation before that was meant to unite the bone");
+    add(
+        all,
+        LEFT,
+        "Of these, still unmet",
+        "of the mechanical findings of the operation before those that are still unmet at major or"
+            + " critical; from certainly to possibly so");
+    return all;
+  }
+
+  private static void add(Map<String, Definition> all, String id, String title, String formula) {
+    all.put(
+        id,
+        new Definition(
+            id,
+            title,
+            Definition.count(1),
+            formula,
+            List.of("operations/outcome/result", "verdicts of level 1"),
+            "our convention"));
+  }
+
+  /** Return what a count reads for a subject. */
+  Reading read(String id, Subject subject) {
+    Map<String, Fault> here = faults(here(subject));
+    if (id.equals(HERE)) {
+      return count(here);
+    }
+    Optional<Operation> before = before(subject);
+    if (before.isEmpty()) {
+      return new Reading.None("no operation before");
+    }
+    Map<String, Fault> then = faults(of(before.get().id()));
+    return count(id.equals(BEFORE) ? then : both(then, here));
+  }
+
+  private static Map<String, Fault> both(Map<String, Fault> then, Map<String, Fault> here) {
+    Map<String, Fault> left = new TreeMap<>();
+    then.forEach(
+        (principle, fault) -> {
+          Fault now = here.get(principle);
+          if (now != null) {
+            left.put(principle, fault == Fault.CERTAIN ? now : Fault.POSSIBLE);
+          }
+        });
+    return left;
+  }
+
+  private static Reading count(Map<String, Fault> faults) {
+    List<String> certain =
+        faults.entrySet().stream()
+            .filter(fault -> fault.getValue() == Fault.CERTAIN)
+            .map(Map.Entry::getKey)
+            .toList();
+    return new Reading.Amount(
+        certain.size(),
+        faults.size(),
+        Kind.FACT,
+        certain.isEmpty() ? "none" : String.join(", ", certain),
+        List.of());
+  }
+
+  private static Map<String, Fault> faults(List<Judgement> judgements) {
+    Map<String, Fault> faults = new TreeMap<>();
+    for (Judgement judgement : judgements) {
+      if (FAMILIES.contains(judgement.family().id())) {
+        fault(judgement.verdict())
+            .ifPresent(
+                fault ->
+                    faults.merge(
+                        judgement.card().id(),
+                        fault,
+                        (one, two) -> one == Fault.CERTAIN ? one : two));
+      }
+    }
+    return faults;
+  }
+
+  private static Optional<Fault> fault(Verdict verdict) {
+    if (verdict instanceof Verdict.Unmet unmet) {
+      if (unmet.mildest().compareTo(Severity.MAJOR) >= 0) {
+        return Optional.of(Fault.CERTAIN);
+      }
+      return grave(unmet.severity());
+    }
+    return verdict instanceof Verdict.Unknown unknown
+            && unknown.possible().contains(VerdictKind.UNMET)
+        ? grave(unknown.worst())
+        : Optional.empty();
+  }
+
+  private static Optional<Fault> grave(Severity worst) {
+    return worst.compareTo(Severity.MAJOR) >= 0 ? Optional.of(Fault.POSSIBLE) : Optional.empty();
+  }
+
+  /**
+   * The verdicts here: a plan is as its last stage leaves it, a stage as its plan is judged too.
+   */
+  private List<Judgement> here(Subject subject) {
+    List<Judgement> here = new ArrayList<>(of(subject.id()));
+    if (subject.scope() == Subject.Scope.PLAN) {
+      here.addAll(of(subject.id() + "/" + subject.operation().id()));
+    } else if (subject.scope() == Subject.Scope.STAGE) {
+      here.addAll(of(subject.id().substring(0, subject.id().indexOf('/'))));
+    }
+    return here;
+  }
+
+  private List<Judgement> of(String subject) {
+    return bySubject.getOrDefault(subject, List.of());
+  }
+
+  /** The last operation done before that was more than a stage. */
+  private static Optional<Operation> before(Subject subject) {
+    int done = subject.caseFile().operations().size();
+    List<Operation> before = subject.before().stream().limit(done).toList();
+    for (int i = before.size() - 1; i >= 0; i--) {
+      boolean stage =
+          before
+              .get(i)
+              .outcome()
+              .map(outcome -> outcome.result() == Outcome.Result.STAGE_DONE)
+              .orElse(false);
+      if (!stage) {
+        return Optional.of(before.get(i));
+      }
+    }
+    return Optional.empty();
+  }
+}
