@@ -70,7 +70,8 @@ class PlateEndToRiserTest {
   void a_retrograde_nail_is_placed_from_the_far_end() {
     // its end at 364–394, so it begins at 284–314: 24 to 54 beyond the plate
     String nail = ", {id: 'nail-1', kind: 'nail', entry: 'retrograde', lengthMm: 80}";
-    assertThat(Taken.of(ID, with(nail).at("/bone", "{lengthMm: 394}"))).startsWith("1–2.25 assumed");
+    assertThat(Taken.of(ID, with(nail).at("/bone", "{lengthMm: 394}")))
+        .startsWith("1–2.25 assumed");
   }
 
   @Test
