@@ -192,7 +192,8 @@ class ReviewerTest {
           CaseText.plated()
               .at(
                   "/operations/0/compression",
-                  "{screws: 2, prebent: 'yes', prebendMm: 1.5, gapBeforeMm: 1}");
+                  "{screws: 2, prebent: 'yes', prebendMm: 1.5, gapBeforeMm: 1}")
+              .at("/operations/0/fixation/0", "{place: {firstHoleMm: 108}}");
       assertThat(review(text).questions()).isEmpty();
     }
   }
