@@ -45,7 +45,11 @@ public record Moves(Map<String, String> words, List<Set<String>> opposed, List<T
     }
     List<Tension> tensions = new ArrayList<>();
     for (CardText part : text.parts("tensions")) {
-      tensions.add(new Tension(pair(part, "between"), part.text("settled")));
+      String one = part.text("between");
+      String settled = part.text("settled");
+      for (String other : part.texts("and")) {
+        tensions.add(new Tension(Set.of(one, other), settled));
+      }
       part.done();
     }
     text.done();

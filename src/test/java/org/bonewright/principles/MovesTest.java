@@ -72,7 +72,7 @@ class MovesTest {
 
     @Test
     void a_tension_that_nothing_settles() {
-      assertThatThrownBy(() -> Moves.read("{tensions: [{between: [a, b]}]}"))
+      assertThatThrownBy(() -> Moves.read("{tensions: [{between: a, and: [b]}]}"))
           .isInstanceOf(IllegalStateException.class)
           .hasMessageContaining("settled");
     }
