@@ -82,7 +82,7 @@ final class BiteMaker {
     boolean saidFresh = stated.equals(Optional.of(ScrewRow.Track.FRESH));
     boolean allMet = allTold && spacings.size() == older.size();
     if (spacings.isEmpty()) {
-      return saidFresh || allMet ? Bite.Contact.FRESH : Bite.Contact.UNSURE;
+      return allMet ? Bite.Contact.FRESH : Bite.Contact.UNSURE;
     }
     if (!saidFresh && spacings.stream().anyMatch(Spacing::sameHole)) {
       return Bite.Contact.REUSED;
@@ -94,7 +94,7 @@ final class BiteMaker {
     if (!clear || (!allMet && !saidFresh)) {
       return Bite.Contact.UNSURE;
     }
-    if (spacings.stream().allMatch(s -> s.clearance().min() >= s.larger())) {
+    if (allMet && spacings.stream().allMatch(s -> s.clearance().min() >= s.larger())) {
       return Bite.Contact.FRESH;
     }
     return spacings.stream().anyMatch(s -> s.clearance().max() < s.larger())

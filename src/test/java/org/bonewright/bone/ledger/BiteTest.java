@@ -55,6 +55,21 @@ class BiteTest {
     assertThat(bite.contact()).isEqualTo(Bite.Contact.FRESH);
   }
 
+  /** Fresh bone is no old hole; how far the next one lies it does not say. */
+  @Test
+  void a_screw_said_to_bite_fresh_bone_may_lie_close_to_a_hole_of_unknown_level() {
+    CaseText text =
+        CaseText.plated()
+            .redone("plate-bent")
+            .at("/operations/0", "{fixation: null}")
+            .at(
+                "/plans/0/stages/0/fixation/0",
+                "{screws: [{at: [1], type: 'cortical', track: 'fresh'}]}");
+    Bite bite = new Scene(Subject.of(text.file()).get(2), Taken.CATALOGUE).ledger().bites(1).get(0);
+    assertThat(bite.contact()).isEqualTo(Bite.Contact.UNSURE);
+    assertThat(bite.near().min()).isEqualTo(1);
+  }
+
   @Test
   void tracks_that_meet_at_one_cortex_alone_overlap() {
     // entered at the same place, 30 degrees apart: 24 x tan 30 = 13.9 mm apart on the far side
