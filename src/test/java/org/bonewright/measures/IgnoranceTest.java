@@ -35,10 +35,10 @@ class IgnoranceTest {
    * read from the concept.
    */
   private static final String TELLS_BY_ITS_ABSENCE =
-      "/plans/.*/(aftercare|load|samples|biology|infectionCare|resection|compression|removed)\\b.*"
+      "/plans/.*/(aftercare|load|samples|biology|infectionCare|pieces|resection|compression|removed)\\b.*"
           + "|/findings.*|/bone/quality.*|/bone/sections.*|/operations|/plans|.*/screws/\\d+/at"
           + "|.*/(compression|removed|resection|farDefectPercent|reduction)"
-          + "|/plans/.*/(fixation|concept)\\b.*|.*/(throughPlate|hole)";
+          + "|/plans/.*/(fixation|concept)\\b.*|.*/(throughPlate|hole|diameterMm)";
 
   private static final List<CaseText> CASES = cases();
 

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import org.bonewright.bone.BoneShape;
 import org.bonewright.bone.Dimension;
-import org.bonewright.casefile.Direction;
 import org.bonewright.casefile.ScrewRow;
 
 /** Works out what one new screw finds. */
@@ -83,9 +82,9 @@ final class BiteMaker {
     boolean saidFresh = stated.equals(Optional.of(ScrewRow.Track.FRESH));
     boolean allMet = allTold && spacings.size() == older.size();
     if (spacings.isEmpty()) {
-      return saidFresh || allMet ? Bite.Contact.FRESH : Bite.Contact.UNSURE;
+      return allMet ? Bite.Contact.FRESH : Bite.Contact.UNSURE;
     }
-    if (!saidFresh && spacings.stream().anyMatch(s -> s.centres().max() <= SAME_HOLE)) {
+    if (!saidFresh && spacings.stream().anyMatch(Spacing::sameHole)) {
       return Bite.Contact.REUSED;
     }
     if (!saidFresh && clearance.orElseThrow().max() < 0) {
@@ -95,7 +94,7 @@ final class BiteMaker {
     if (!clear || (!allMet && !saidFresh)) {
       return Bite.Contact.UNSURE;
     }
-    if (spacings.stream().allMatch(s -> s.clearance().min() >= s.larger())) {
+    if (allMet && spacings.stream().allMatch(s -> s.clearance().min() >= s.larger())) {
       return Bite.Contact.FRESH;
     }
     return spacings.stream().anyMatch(s -> s.clearance().max() < s.larger())
@@ -147,75 +146,60 @@ final class BiteMaker {
    *     come closer
    * @param clearance the same from edge to edge, below zero where they overlap
    * @param larger the larger of the two diameters, mm
+   * @param sameHole whether it certainly goes into the old track again
    */
-  private record Spacing(Track old, Dimension centres, Dimension clearance, double larger) {
+  private record Spacing(
+      Track old, Dimension centres, Dimension clearance, double larger, boolean sameHole) {
 
     static Optional<Spacing> between(Track screw, Track old, Dimension outer) {
       if (screw.level().isEmpty() || old.level().isEmpty()) {
         return Optional.empty();
       }
-      double[] apart = apart(screw.level().get(), old.level().get());
-      Dimension centres = centres(screw, old, apart, outer);
+      Dimension centres = centres(screw, old, outer);
       double radii = (screw.diameter().max() + old.diameter().max()) / 2;
       double least = (screw.diameter().min() + old.diameter().min()) / 2;
       Dimension clearance =
           new Dimension(
               centres.min() - radii, centres.max() - least, centres.assumed(), "edge to edge");
       double larger = Math.max(screw.diameter().max(), old.diameter().max());
-      return Optional.of(new Spacing(old, centres, clearance, larger));
+      return Optional.of(new Spacing(old, centres, clearance, larger, sameHole(screw, old, outer)));
     }
 
-    private static double[] apart(Dimension a, Dimension b) {
-      return new double[] {a.min() - b.max(), a.max() - b.min()};
-    }
-
-    private static Dimension centres(Track screw, Track old, double[] apart, Dimension outer) {
-      boolean assumed =
-          outer.assumed()
-              || screw.level().orElseThrow().assumed()
-              || old.level().orElseThrow().assumed();
-      if (screw.direction().isEmpty() || old.direction().isEmpty()) {
-        double most = Math.hypot(Math.max(-apart[0], apart[1]), outer.max());
-        return new Dimension(least(apart), most, true, "surface not recorded");
-      }
-      Dimension best = new Dimension(1e6, 1e6, assumed, "on the outer surface");
+    /** Return the distance at the openings that come closest; at most that of certain ones. */
+    private static Dimension centres(Track screw, Track old, Dimension outer) {
+      Dimension best = new Dimension(1e6, 1e6, outer.assumed(), "on the outer surface");
       for (Opening mine : Opening.of(screw, outer)) {
         for (Opening theirs : Opening.of(old, outer)) {
-          double shift = mine.along() - theirs.along();
-          double[] here = {apart[0] + shift, apart[1] + shift};
-          double turn = mine.direction().angleTo(theirs.direction());
-          double half = Math.sin(Math.toRadians(turn) / 2);
-          double min = Math.hypot(least(here), outer.min() * half);
-          double max =
-              Math.hypot(Math.max(Math.abs(here[0]), Math.abs(here[1])), outer.max() * half);
+          Dimension here = mine.centres(theirs, outer);
+          boolean certain = mine.certain() && theirs.certain();
           best =
               new Dimension(
-                  Math.min(best.min(), min), Math.min(best.max(), max), assumed, best.basis());
+                  Math.min(best.min(), here.min()),
+                  certain ? Math.min(best.max(), here.max()) : best.max(),
+                  best.assumed() || here.assumed(),
+                  best.basis());
         }
       }
       return best;
     }
 
-    private static double least(double[] apart) {
-      return apart[0] <= 0 && apart[1] >= 0 ? 0 : Math.min(Math.abs(apart[0]), Math.abs(apart[1]));
+    /** Return whether the screw certainly enters where the old track opens, along the same axis. */
+    private static boolean sameHole(Track screw, Track old, Dimension outer) {
+      List<Opening> mine = Opening.ends(screw, outer);
+      List<Opening> theirs = Opening.ends(old, outer);
+      boolean entered =
+          Opening.of(old, outer).stream()
+              .filter(Opening::certain)
+              .anyMatch(open -> together(mine.get(0), open, outer));
+      return entered
+          && ((together(mine.get(0), theirs.get(0), outer)
+                  && together(mine.get(1), theirs.get(1), outer))
+              || (together(mine.get(0), theirs.get(1), outer)
+                  && together(mine.get(1), theirs.get(0), outer)));
     }
-  }
 
-  /**
-   * Where a track comes through the outer surface.
-   *
-   * @param along mm along the bone from its entry
-   * @param direction around the bone
-   */
-  private record Opening(double along, Direction direction) {
-    static List<Opening> of(Track track, Dimension outer) {
-      Direction in = track.direction().orElseThrow();
-      Opening entry = new Opening(0, in);
-      if (!track.mayCrossFar()) {
-        return List.of(entry);
-      }
-      double across = outer.middle() * Math.tan(Math.toRadians(track.tilt()));
-      return List.of(entry, new Opening(across, new Direction((in.degrees() + 180) % 360)));
+    private static boolean together(Opening a, Opening b, Dimension outer) {
+      return a.centres(b, outer).max() <= SAME_HOLE;
     }
   }
 }

@@ -107,7 +107,7 @@ public final class Cuts {
    * Return the level, as it reads after operation {@code upTo}, of what was read at operation
    * {@code from}; nothing where it certainly lay in a piece that was cut out since.
    */
-  Optional<Dimension> moved(Dimension level, int from, int upTo) {
+  public Optional<Dimension> moved(Dimension level, int from, int upTo) {
     Dimension now = level;
     for (Cut cut : all) {
       if (cut.round() > from && cut.round() <= upTo) {

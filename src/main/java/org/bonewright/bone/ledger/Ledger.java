@@ -137,6 +137,14 @@ public final class Ledger {
     return tracks(round, round);
   }
 
+  /**
+   * Return every track in the bone when an operation has ended, its own included, in levels as read
+   * then.
+   */
+  public List<OldTrack> leftBy(int round) {
+    return tracks(round + 1, round);
+  }
+
   private List<OldTrack> tracks(int before, int cutsUpTo) {
     Set<String> filled = filledAfter(before);
     List<OldTrack> found = new ArrayList<>();

@@ -34,6 +34,7 @@ final class ScrewCredit {
   private final ScrewRow row;
   private final List<MissingFact> missing = new ArrayList<>();
   private final Dimension credit;
+  private Dimension lost = ZERO;
 
   ScrewCredit(Scene scene, PlacedPlate plate, int hole, ScrewRow row) {
     this.scene = scene;
@@ -46,6 +47,11 @@ final class ScrewCredit {
   /** Return the credits, 0 to 4. */
   Dimension credit() {
     return credit;
+  }
+
+  /** Return the cortices that it crosses without holding in them, for the sake of old holes. */
+  Dimension lost() {
+    return lost;
   }
 
   /** Return what would make the credits exact. */
@@ -74,6 +80,14 @@ final class ScrewCredit {
     double max = near.max() * Math.min(1, cortices.max());
     min += far.min() * Math.max(0, cortices.min() - 1);
     max += far.max() * Math.max(0, cortices.max() - 1);
+    lost =
+        new Dimension(
+            (1 - near.max()) * Math.min(1, cortices.min())
+                + (1 - far.max()) * Math.max(0, cortices.min() - 1),
+            (1 - near.min()) * Math.min(1, cortices.max())
+                + (1 - far.min()) * Math.max(0, cortices.max() - 1),
+            false,
+            "");
     if (near.min() < near.max() || far.min() < far.max()) {
       missing.add(
           scene.missing(

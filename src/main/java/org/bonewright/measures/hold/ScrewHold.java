@@ -26,6 +26,7 @@ import org.bonewright.measures.plate.Plates;
  * @param credits sum of the cortices
  * @param effectiveLocking locking screws with both cortices, one with a single cortex counting half
  *     in good bone, none in poor bone, and in full beside a nail
+ * @param lost cortices crossed without hold, for the sake of old holes
  * @param working what was counted, in words
  * @param missing what would make the sums exact
  */
@@ -35,6 +36,7 @@ public record ScrewHold(
     boolean locking,
     Dimension credits,
     Dimension effectiveLocking,
+    Dimension lost,
     String working,
     List<MissingFact> missing) {
 
@@ -86,6 +88,7 @@ public record ScrewHold(
     private boolean locking;
     private Dimension credits = ZERO;
     private Dimension effective = ZERO;
+    private Dimension lost = ZERO;
 
     Sum(Scene scene, HoleSide side) {
       this.scene = scene;
@@ -109,6 +112,7 @@ public record ScrewHold(
           locking,
           credits,
           effective,
+          lost,
           where + (parts.isEmpty() ? "no screw" : String.join("; ", parts)),
           List.copyOf(missing));
     }
@@ -117,6 +121,7 @@ public record ScrewHold(
       ScrewCredit earned = new ScrewCredit(scene, plate, hole, row);
       missing.addAll(earned.missing());
       credits = credits.plus(earned.credit()).because("");
+      lost = lost.plus(earned.lost()).because("");
       if (row.type() == ScrewRow.Type.LOCKING) {
         locking = true;
         effective = effective.plus(effective(earned.credit())).because("");

@@ -1,0 +1,45 @@
+package org.bonewright.bone.ledger;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Optional;
+import org.bonewright.bone.Dimension;
+import org.bonewright.casefile.Direction;
+import org.junit.jupiter.api.Test;
+
+class OpeningTest {
+
+  private static final Dimension OUTER = new Dimension(20, 20, false, "");
+
+  private static Opening at(double min, double max, double degrees) {
+    return new Opening(
+        new Dimension(min, max, false, ""), Optional.of(new Direction(degrees)), true);
+  }
+
+  @Test
+  void distances_are_taken_along_and_across_the_bone() {
+    Opening here = at(100, 100, 0);
+    Opening there = at(103, 103, 90);
+    assertThat(here.along(there).middle()).isEqualTo(3);
+    // 20 x sin 45 = 14.14; root of 9 + 200 = 14.46
+    assertThat(here.across(there, OUTER).middle()).isCloseTo(14.142, within(0.001));
+    assertThat(here.centres(there, OUTER).middle()).isCloseTo(14.457, within(0.001));
+  }
+
+  @Test
+  void levels_that_overlap_may_be_the_same() {
+    Dimension along = at(100, 106, 0).along(at(104, 105, 0));
+    assertThat(along.min()).isZero();
+    assertThat(along.max()).isEqualTo(5);
+  }
+
+  @Test
+  void an_unknown_surface_lies_anywhere_across() {
+    Opening unknown = new Opening(new Dimension(100, 100, false, ""), Optional.empty(), true);
+    Dimension across = unknown.across(at(100, 100, 0), OUTER);
+    assertThat(across.min()).isZero();
+    assertThat(across.max()).isEqualTo(20);
+    assertThat(across.assumed()).isTrue();
+  }
+}

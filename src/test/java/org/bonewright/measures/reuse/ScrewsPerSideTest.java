@@ -1,0 +1,76 @@
+package org.bonewright.measures.reuse;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.bonewright.casefile.CaseText;
+import org.bonewright.measures.Taken;
+import org.junit.jupiter.api.Test;
+
+class ScrewsPerSideTest {
+
+  private static final String FRESH = "fresh-screws-weaker-side";
+  private static final String NEAR = "screws-near-old-holes";
+
+  @Test
+  void a_quarter_turn_round_the_bone_is_fresh_bone() {
+    // 24 x sin 45 = 17.0 between middles, less 4.5: 12.5 of bone
+    assertThat(Taken.of(FRESH, Revised.turned())).isEqualTo("3 fact");
+    assertThat(Taken.of(NEAR, Revised.turned())).isEqualTo("0 fact");
+  }
+
+  @Test
+  void less_than_a_diameter_of_bone_is_close_and_not_fresh() {
+    // 8 between middles, less 4.5: 3.5 of bone
+    assertThat(Taken.of(FRESH, Revised.shifted(8))).isEqualTo("0 fact");
+    assertThat(Taken.of(NEAR, Revised.shifted(8))).isEqualTo("3 fact");
+  }
+
+  @Test
+  void an_overlap_is_close_too() {
+    assertThat(Taken.of(NEAR, Revised.shifted(3))).isEqualTo("3 fact");
+  }
+
+  @Test
+  void a_screw_in_the_old_hole_again_is_neither() {
+    assertThat(Taken.of(FRESH, Revised.same())).isEqualTo("0 fact");
+    assertThat(Taken.of(NEAR, Revised.same())).isEqualTo("0 fact");
+  }
+
+  @Test
+  void the_weaker_side_counts_for_fresh_and_the_worse_for_close_screws() {
+    CaseText text =
+        Revised.turned()
+            .at(Revised.PLATE, "{screws: [{at: [1, 2, 3, 6], type: 'cortical', cortices: 2}]}");
+    assertThat(Taken.of(FRESH, text)).isEqualTo("1 fact");
+    CaseText close =
+        Revised.shifted(8)
+            .at(Revised.PLATE, "{screws: [{at: [1, 3, 6], type: 'cortical', cortices: 2}]}");
+    assertThat(Taken.of(NEAR, close)).isEqualTo("2 fact");
+  }
+
+  @Test
+  void a_screw_that_stripped_is_not_fresh_hold() {
+    CaseText text =
+        Revised.turned()
+            .at(
+                Revised.PLATE,
+                "{screws: [{at: [1, 3, 5, 6, 8], type: 'cortical'},"
+                    + " {at: [10], type: 'cortical', state: 'stripped'}]}");
+    assertThat(Taken.of(FRESH, text)).isEqualTo("2 fact");
+  }
+
+  @Test
+  void an_old_plate_of_unknown_level_leaves_it_open() {
+    assertThat(Taken.of(FRESH, Revised.unmapped()))
+        .isEqualTo("0–3 fact, ask op-1/fixation/plate-1/place");
+    assertThat(Taken.of(NEAR, Revised.unmapped()))
+        .isEqualTo("0–3 fact, ask op-1/fixation/plate-1/place");
+  }
+
+  @Test
+  void what_is_missing_of_the_new_plate_is_asked_for() {
+    assertThat(Taken.of(FRESH, Revised.turned().at(Revised.PLATE, "{screws: null}")))
+        .isEqualTo("unknown, ask plan-a/stage-1/fixation/plate-1/screws");
+    assertThat(Taken.of(FRESH, Revised.takenOut())).isEqualTo("none: no new plate");
+  }
+}
