@@ -36,11 +36,11 @@ final class LockedPlate implements Measure {
             "locked-with-strut",
             "Locked plate with a strut",
             Definition.yesOrNo(),
-            "yes when locked-both-sides is yes and a strut lies in or on the bone",
-            List.of("locked-both-sides", "operations/fixation/where"),
+            "yes when locking-screw-each-side is yes and a strut lies in or on the bone",
+            List.of("locking-screw-each-side", "operations/fixation/where"),
             "bookkeeping")
         : new Definition(
-            "locked-both-sides",
+            "locking-screw-each-side",
             "Locking screws on both sides",
             Definition.yesOrNo(),
             "yes when each side of the zone holds at least one locking plate screw",
@@ -74,8 +74,8 @@ final class LockedPlate implements Measure {
     if (!strut && scene.construct().known()) {
       return Reading.word("no", "no strut");
     }
-    Reading locked = scene.read("locked-both-sides");
-    if (strut || !scene.possibly("locked-both-sides", "yes")) {
+    Reading locked = scene.read("locking-screw-each-side");
+    if (strut || !scene.possibly("locking-screw-each-side", "yes")) {
       return locked;
     }
     return Reading.unknown(scene.missing("fixation", "Which implants were put in?"));

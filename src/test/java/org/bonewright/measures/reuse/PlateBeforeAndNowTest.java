@@ -111,17 +111,17 @@ class PlateBeforeAndNowTest {
 
     @Test
     void counts_where_both_sides_hold_a_locking_screw() {
-      assertThat(Taken.of("locked-both-sides", Revised.turned())).isEqualTo("no fact");
+      assertThat(Taken.of("locking-screw-each-side", Revised.turned())).isEqualTo("no fact");
       CaseText near =
           Revised.turned()
               .at(
                   Revised.PLATE,
                   "{screws: [{at: [1, 3], type: 'locking', cortices: 2}, {at: [8, 10], type: 'cortical'}]}");
-      assertThat(Taken.of("locked-both-sides", near)).isEqualTo("no fact");
+      assertThat(Taken.of("locking-screw-each-side", near)).isEqualTo("no fact");
       CaseText both =
           Revised.turned()
               .at(Revised.PLATE, "{screws: [{at: [1, 3, 8, 10], type: 'locking', cortices: 2}]}");
-      assertThat(Taken.of("locked-both-sides", both)).isEqualTo("yes fact");
+      assertThat(Taken.of("locking-screw-each-side", both)).isEqualTo("yes fact");
       assertThat(Taken.of("locked-with-strut", both)).isEqualTo("no fact");
     }
 
@@ -146,9 +146,10 @@ class PlateBeforeAndNowTest {
     @Test
     void is_asked_for_where_the_screws_are_not_told() {
       assertThat(
-              Taken.of("locked-both-sides", Revised.turned().at(Revised.PLATE, "{screws: null}")))
+              Taken.of(
+                  "locking-screw-each-side", Revised.turned().at(Revised.PLATE, "{screws: null}")))
           .isEqualTo("unknown, ask plan-a/stage-1/fixation/plate-1/screws");
-      assertThat(Taken.of("locked-both-sides", Revised.takenOut())).isEqualTo("no fact");
+      assertThat(Taken.of("locking-screw-each-side", Revised.takenOut())).isEqualTo("no fact");
     }
   }
 
