@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.bonewright.measures.Definition;
 import org.bonewright.measures.Reading;
 import org.bonewright.principles.Examples.Line;
 
@@ -49,7 +50,7 @@ final class LimitSides {
         .collect(Collectors.groupingBy(line -> others(line, limit.of())))
         .values()
         .stream()
-        .anyMatch(alike -> turns(alike, limit.of(), at));
+        .anyMatch(alike -> turns(alike, limit.of(), at, least(limit)));
   }
 
   private static String row(Card.Limit limit, Line line) {
@@ -63,7 +64,16 @@ final class LimitSides {
     return others;
   }
 
-  private static boolean turns(Collection<Line> alike, String need, double at) {
+  /** Nothing lies below the least value that a measure can have. */
+  private double least(Card.Limit limit) {
+    Definition.Domain domain =
+        RuleSet.built().definition(card.needs().getOrDefault(limit.of(), limit.of())).domain();
+    return domain instanceof Definition.Domain.Numbers numbers
+        ? numbers.min()
+        : Double.NEGATIVE_INFINITY;
+  }
+
+  private static boolean turns(Collection<Line> alike, String need, double at, double least) {
     TreeMap<Double, String> scale = new TreeMap<>();
     alike.stream()
         .filter(line -> !Double.isNaN(line.number(need)))
@@ -71,6 +81,9 @@ final class LimitSides {
     Optional<String> below = Optional.ofNullable(scale.lowerEntry(at)).map(Map.Entry::getValue);
     Optional<String> above = Optional.ofNullable(scale.higherEntry(at)).map(Map.Entry::getValue);
     Optional<String> on = Optional.ofNullable(scale.get(at));
+    if (at <= least) {
+      return on.isPresent() && above.isPresent() && !above.equals(on);
+    }
     return below.isPresent()
         && on.isPresent()
         && above.isPresent()

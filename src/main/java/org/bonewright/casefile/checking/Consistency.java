@@ -45,6 +45,7 @@ public final class Consistency {
           new ScrewLengthFitsTheBone(),
           new MetalStatesFollowTheOperation(),
           new LagScrewsPassThroughAPlateThatIsThere(),
+          new LagCompressionHasALagScrew(),
           new NerveCrossesHolesThatAreThere(),
           new NailsFitTheBone(),
           new BoltsFitTheirNail(),

@@ -59,7 +59,10 @@ final class CompanionShortened implements Measure {
     if (resected) {
       return Reading.word("yes", "resected in an operation of its own");
     }
-    return beside.isEmpty() || open ? asked(scene) : byState(scene, beside.get().state());
+    boolean neverHurt = beside.map(c -> c.state() == Companion.State.INTACT).orElse(false);
+    return beside.isEmpty() || (open && !neverHurt)
+        ? asked(scene)
+        : byState(scene, beside.get().state());
   }
 
   private static boolean said(Scene scene, Answer answer) {

@@ -95,7 +95,10 @@ final class DefectGraft implements Measure {
     }
     Reading share = scene.read("graft-volume-share");
     if (share instanceof Reading.Amount amount) {
-      String working = "cancellous autograft, " + amount.shown() + " % of the defect";
+      String working =
+          amount.min() >= 100
+              ? "cancellous autograft, enough to fill the defect"
+              : "cancellous autograft, " + amount.shown() + " % of the defect";
       if (amount.min() >= FILLS) {
         return Reading.word("large", working);
       }

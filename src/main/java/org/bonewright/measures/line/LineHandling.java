@@ -49,14 +49,21 @@ final class LineHandling implements Measure {
             "How was the line compressed: not at all, lag screw, eccentric screws, tension"
                 + " device?");
     Optional<Concept> concept = scene.fixing().concept();
+    boolean noLag = scene.fixing().fixation().isPresent();
     if (concept.isEmpty()) {
-      return Reading.unknown(missing);
+      return noLag
+          ? Reading.words(
+              Set.of("bridged", "compressed"),
+              Kind.FACT,
+              "no lag screw among what was put in",
+              missing)
+          : Reading.unknown(missing);
     }
     return concept.get() == Concept.RELATIVE
         ? Reading.words(
             Set.of("bridged"), Kind.ASSUMED, "inferred from relative stability", missing)
         : Reading.words(
-            Set.of("compressed", "neutralised"),
+            noLag ? Set.of("compressed") : Set.of("compressed", "neutralised"),
             Kind.ASSUMED,
             "inferred from absolute stability",
             missing);

@@ -36,12 +36,11 @@ final class ScrewsPerSide implements Measure {
             "fresh-screws-weaker-side",
             "Screws in fresh bone, weaker side",
             Definition.count(1),
-            "new plate screws with at least one larger diameter of bone, edge to edge on either"
-                + " cortex, between them and every old hole; the side of the zone with fewer counts;"
-                + " a screw that stripped does not",
+            "new plate screws whose thread meets no old hole in any cortex that it crosses; the"
+                + " side of the zone with fewer counts; a screw that stripped does not",
             List.of("operations/fixation/screws", "operations/fixation/place"),
-            "common practice; one diameter is our convention"),
-        EnumSet.of(Bite.Contact.FRESH),
+            "common practice, no source"),
+        EnumSet.noneOf(Bite.Contact.class),
         true);
   }
 
@@ -97,12 +96,23 @@ final class ScrewsPerSide implements Measure {
     for (NewScrew screw : screws) {
       boolean holds = !screw.row().state().equals(Optional.of(ScrewRow.State.STRIPPED));
       if (screw.side() == side && (holds || !fewest)) {
-        count[0] += counted.contains(screw.bite().contact()) ? 1 : 0;
-        boolean perhaps = screw.bite().contact() == Bite.Contact.UNSURE;
-        count[1] += perhaps || counted.contains(screw.bite().contact()) ? 1 : 0;
+        count[0] += certainly(screw.bite()) ? 1 : 0;
+        count[1] += possibly(screw.bite()) ? 1 : 0;
       }
     }
     return count;
+  }
+
+  private boolean certainly(Bite bite) {
+    return fewest
+        ? bite.near().min() >= 1 && bite.far().map(share -> share.min() >= 1).orElse(true)
+        : counted.contains(bite.contact());
+  }
+
+  private boolean possibly(Bite bite) {
+    return fewest
+        ? bite.near().max() >= 1 && bite.far().map(share -> share.max() >= 1).orElse(true)
+        : counted.contains(bite.contact()) || bite.contact() == Bite.Contact.UNSURE;
   }
 
   private static String shown(int[] count) {

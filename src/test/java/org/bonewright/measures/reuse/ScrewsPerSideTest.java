@@ -19,14 +19,15 @@ class ScrewsPerSideTest {
   }
 
   @Test
-  void less_than_a_diameter_of_bone_is_close_and_not_fresh() {
+  void less_than_a_diameter_of_bone_is_fresh_but_close() {
     // 8 between middles, less 4.5: 3.5 of bone
-    assertThat(Taken.of(FRESH, Revised.shifted(8))).isEqualTo("0 fact");
+    assertThat(Taken.of(FRESH, Revised.shifted(8))).isEqualTo("3 fact");
     assertThat(Taken.of(NEAR, Revised.shifted(8))).isEqualTo("3 fact");
   }
 
   @Test
-  void an_overlap_is_close_too() {
+  void an_overlap_is_close_and_not_fresh() {
+    assertThat(Taken.of(FRESH, Revised.shifted(3))).isEqualTo("0 fact");
     assertThat(Taken.of(NEAR, Revised.shifted(3))).isEqualTo("3 fact");
   }
 
