@@ -102,7 +102,9 @@ final class TrackMaker {
       return Track.Reach.NEAR_CORTEX;
     }
     if (row.cortices().isEmpty()) {
-      return row.type() == ScrewRow.Type.LOCKING ? Track.Reach.UNSURE : Track.Reach.BOTH_CORTICES;
+      boolean through =
+          row.tipBeyondMm().map(tip -> tip.min() >= 0).orElse(row.type() != ScrewRow.Type.LOCKING);
+      return through ? Track.Reach.BOTH_CORTICES : Track.Reach.UNSURE;
     }
     Quantity crossed = row.cortices().get();
     return crossed.max() <= 1
