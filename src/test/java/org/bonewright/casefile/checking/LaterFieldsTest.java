@@ -45,8 +45,7 @@ class LaterFieldsTest {
   @Test
   void implants_decided_about_are_in_the_bone() {
     assertSound(Altered.plateHistory().with(OP_3 + "/pieces", decision("op-1/lag-1", "stays")));
-    assertSound(
-        Altered.plateHistory().with(PIECES, decision("op-3/plate-1", "removed")));
+    assertSound(Altered.plateHistory().with(PIECES, decision("op-3/plate-1", "removed")));
     Altered out = Altered.plateHistory().with(OP_3 + "/pieces", decision("op-1/lag-1", "removed"));
     assertObjections(out).containsExactly("error /plans/0/stages/0/removed/2/of");
     assertObjections(
@@ -69,7 +68,8 @@ class LaterFieldsTest {
   @Test
   void compression_may_be_none_with_a_bent_plate() {
     String compression = OP_1 + "/compression";
-    assertSound(Altered.minimal().with(compression, "{\"method\": \"none\", \"prebent\": \"yes\"}"));
+    assertSound(
+        Altered.minimal().with(compression, "{\"method\": \"none\", \"prebent\": \"yes\"}"));
     assertSound(
         Altered.minimal()
             .with(

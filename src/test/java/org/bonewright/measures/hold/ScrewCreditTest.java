@@ -26,9 +26,7 @@ class ScrewCreditTest {
                 + " {atMm: 350, outerMm: 24, canalMm: 14}]}")
         .at(PLATE, "{place: {firstHoleMm: 108}}")
         .redone("no-union-metal-intact")
-        .at(
-            STAGE_PLATE,
-            "{place: {firstHoleMm: " + firstHole + "}, screws: [" + rows + "]}");
+        .at(STAGE_PLATE, "{place: {firstHoleMm: " + firstHole + "}, screws: [" + rows + "]}");
   }
 
   private static String screws(String more) {
@@ -42,8 +40,15 @@ class ScrewCreditTest {
   @ParameterizedTest(name = "{0} mm beside: {1}")
   @CsvSource({
     // the share is 0.5 at 1.225 mm and 0.9 at 3.912 mm (strips of the two circles)
-    "0, 0 fact", "0.5, 0 fact", "1.22, 0 fact", "1.23, 3 fact", "2.25, 3 fact", "3.91, 3 fact",
-    "3.92, 6 fact", "4.5, 6 fact", "8, 6 fact"
+    "0, 0 fact",
+    "0.5, 0 fact",
+    "1.22, 0 fact",
+    "1.23, 3 fact",
+    "2.25, 3 fact",
+    "3.91, 3 fact",
+    "3.92, 6 fact",
+    "4.5, 6 fact",
+    "8, 6 fact"
   })
   void is_full_from_nine_tenths_of_the_thread_and_half_from_a_half(double beside, String reads) {
     assertThat(cortices(again(108 + beside, screws("")))).isEqualTo(reads);
@@ -58,9 +63,11 @@ class ScrewCreditTest {
     // a step of 1 is enough
     "5.5, 24, 14, 6 fact",
     // hole of 0.3 of the bone, and above; share of 6.1 on 4.27 is 0.89
-    "6.0, 20, 10, 6 fact", "6.1, 20, 10, 3 fact",
+    "6.0, 20, 10, 6 fact",
+    "6.1, 20, 10, 3 fact",
     // cortex of 3 mm, and below; share of 5.5 on 3.85 is 0.65
-    "5.5, 24, 18, 6 fact", "5.5, 24, 18.2, 3 fact",
+    "5.5, 24, 18, 6 fact",
+    "5.5, 24, 18.2, 3 fact",
     "4.0, 24, 14, 0 fact"
   })
   void of_a_thicker_screw_in_an_old_hole_is_full_where_the_bone_can_take_it(
@@ -86,7 +93,8 @@ class ScrewCreditTest {
 
   @Test
   void of_half_a_millimetre_more_is_half_where_the_core_is_thick() {
-    // locking 5.0 on 4.35: 1 - (20.25 - 18.92) / (25 - 18.92) = 0.78; near 2 x 0.5 + 2 in fresh bone
+    // locking 5.0 on 4.35: 1 - (20.25 - 18.92) / (25 - 18.92) = 0.78; near 2 x 0.5 + 2 in fresh
+    // bone
     String rows =
         "{at: [1], type: 'locking', diameterMm: 5.0, cortices: 2},"
             + " {at: [5, 6, 8, 10], type: 'cortical', cortices: 2, track: 'fresh'}";
