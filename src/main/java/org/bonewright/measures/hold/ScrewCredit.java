@@ -63,7 +63,7 @@ final class ScrewCredit {
     if (row.state().equals(Optional.of(ScrewRow.State.STRIPPED)) || failedSince()) {
       return ZERO;
     }
-    Dimension walls = new StrutWalls(scene).crossedBy(plate, hole, reach());
+    Dimension walls = new StrutWalls(scene).crossedBy(plate, hole);
     if (walls.min() < walls.max()) {
       missing.add(
           scene.missing(
@@ -71,19 +71,6 @@ final class ScrewCredit {
               "Which screws of " + plate.plate().id() + " pass through the strut?"));
     }
     return inBone().plus(walls).because("");
-  }
-
-  /** Return the cortices that the screw crosses on its way, thread or not. */
-  private Dimension reach() {
-    return bite()
-        .map(
-            found ->
-                switch (found.track().reach()) {
-                  case NEAR_CORTEX -> new Dimension(1, 1, false, "");
-                  case BOTH_CORTICES -> new Dimension(2, 2, false, "");
-                  case UNSURE -> Dimension.assumed(1, 2, "");
-                })
-        .orElse(Dimension.assumed(1, 2, ""));
   }
 
   private Dimension inBone() {

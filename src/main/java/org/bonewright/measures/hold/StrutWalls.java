@@ -26,12 +26,13 @@ final class StrutWalls {
   }
 
   /**
-   * Return the walls that the screw in this hole crosses, 0 to 2; a range where levels are vague.
-   *
-   * @param reach cortices that the screw crosses on its way: one that ends in the near cortex meets
-   *     no onlay strut on the other side, and may or may not run into one in the canal
+   * Return the walls that the screw in this hole crosses, 0 to 2; a range where levels are vague. A
+   * screw that ends in the near cortex meets no onlay strut on the other side, and may or may not
+   * run into one in the canal.
    */
-  Dimension crossedBy(PlacedPlate placed, int hole, Dimension reach) {
+  Dimension crossedBy(PlacedPlate placed, int hole) {
+    Dimension reach =
+        placed.screwIn(hole).map(ScrewCortices::of).orElse(Dimension.assumed(1, 2, ""));
     List<Strut> struts = scene.construct().of(Strut.class);
     Optional<Dimension> level = placed.level(hole);
     double min = 0;

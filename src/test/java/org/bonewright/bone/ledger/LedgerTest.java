@@ -151,6 +151,7 @@ class LedgerTest {
             type: 'cortical', cortices: {min: 1, max: 2}             | UNSURE
             type: 'cortical', tipBeyondMm: -1                        | NEAR_CORTEX
             type: 'cortical', tipBeyondMm: {min: -2, max: 1}         | UNSURE
+            type: 'cortical', cortices: 2, tipBeyondMm: {min: -2, max: 1} | UNSURE
             type: 'locking', tipBeyondMm: 0                          | BOTH_CORTICES
             type: 'locking', tipBeyondMm: {min: -2, max: 1}          | UNSURE
             """)

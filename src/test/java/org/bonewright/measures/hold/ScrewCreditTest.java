@@ -125,8 +125,8 @@ class ScrewCreditTest {
           cortices: null, tipBeyondMm: 0                  | 6 fact
           cortices: null, tipBeyondMm: -1                 | 3 fact
           cortices: null, tipBeyondMm: {min: -4, max: -1} | 3 fact
-          cortices: null, tipBeyondMm: {min: -1, max: 1}  | 3–6 assumed, ask op-1/fixation/plate-1/screws/cortices
-          cortices: 2, tipBeyondMm: {min: -1, max: 1}     | 6 fact
+          cortices: null, tipBeyondMm: {min: -1, max: 1}  | 3–6 fact, ask op-1/fixation/plate-1/screws/cortices
+          cortices: 2, tipBeyondMm: {min: -1, max: 1}     | 3–6 fact, ask op-1/fixation/plate-1/screws/cortices
           """)
   void counts_the_far_cortex_where_the_tip_reaches_it(String tip, String reads) {
     String row = "{at: [1, 3, 5, 6, 8, 10], type: 'cortical', " + tip + "}";
