@@ -33,10 +33,7 @@ class LedgerMetalTest {
     assertThat(filled(ledger, 1)).hasSize(8);
     assertThat(filled(ledger, 2))
         .containsExactly(
-            "op-1/plate-1 hole 2",
-            "op-1/nail-1 bolt 1",
-            "op-1/nail-1 bolt 3",
-            "op-1/frame pin 2");
+            "op-1/plate-1 hole 2", "op-1/nail-1 bolt 1", "op-1/nail-1 bolt 3", "op-1/frame pin 2");
     assertThat(ledger.foundBy(2)).hasSize(8);
   }
 
