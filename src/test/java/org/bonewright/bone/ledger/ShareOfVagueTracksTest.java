@@ -203,7 +203,7 @@ class ShareOfVagueTracksTest {
         .as(
             (level, width, side, tilt, diameter, thicker, reach) -> {
               Drill drill =
-                  Drill.at(level, 30 * Math.max(0, side) / (side > 5 ? 6 : 1))
+                  Drill.at(level, side > 5 ? 5 * side : 30 * Math.max(0, side))
                       .level(level, level + width)
                       .tilted(tilt)
                       .thick(diameter, diameter + thicker)
