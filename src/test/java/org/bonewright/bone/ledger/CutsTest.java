@@ -58,9 +58,9 @@ class CutsTest {
   @Example
   void a_gap_that_was_left_closes_less_and_one_not_recorded_anything() {
     moves(cuts(operation(piece("150", "160"), "gapNearMm: 1, gapFarMm: 4")), 1, 170, 164, 164);
-    moves(cuts(operation(piece("150", "160"), "gapFarMm: 4")), 1, 170, 164, 164);
+    moves(cuts(operation(piece("150", "160"), "gapFarMm: 4")), 1, 170, 164, 170);
     moves(cuts(operation(piece("150", "160"), "gapNearMm: 12")), 1, 170, 170, 170);
-    moves(cuts(operation(piece("150", "160"), "gapNearMm: {min: 2, max: 4}")), 1, 170, 162, 164);
+    moves(cuts(operation(piece("150", "160"), "gapNearMm: {min: 2, max: 4}, gapFarMm: 0")), 1, 170, 162, 164);
     moves(cuts(operation(piece("150", "160"), "")), 1, 170, 160, 170);
     assertThat(cuts(operation(piece("150", "160"), "")).shortenedBy(1))
         .extracting(Dimension::min, Dimension::max, Dimension::assumed)
@@ -154,8 +154,8 @@ class CutsTest {
                 piece(
                     "{min: " + (from - 2) + ", max: " + (from + 3) + "}",
                     "{min: " + (to - 1) + ", max: " + (to + 2) + "}"),
-                random.nextBoolean() ? "" : "gapNearMm: {min: 0, max: " + (gap + 1) + "}"));
-    Cuts exact = cuts(operation(piece("" + from, "" + to), "gapNearMm: " + gap));
+                random.nextBoolean() ? "" : "gapFarMm: 0, gapNearMm: {min: 0, max: " + (gap + 1) + "}"));
+    Cuts exact = cuts(operation(piece("" + from, "" + to), "gapFarMm: 0, gapNearMm: " + gap));
     Dimension around = Drill.between(level - random.nextInt(9), level + random.nextInt(9));
     Optional<Dimension> now = exact.moved(Drill.exactly(level + 0.25), 0, 1);
     Dimension read = Drill.between(around.min(), around.max() + 0.5);
@@ -173,7 +173,7 @@ class CutsTest {
   void the_zone_left_is_what_zone_and_cut_cover_less_what_was_closed() {
     FractureZone zone = zone(150, 160);
     // 145 to 165, 20 mm cut, 2 left open
-    assertZone(after(zone, piece("145", "165"), "gapNearMm: 2"), 2, 2, 146, 146);
+    assertZone(after(zone, piece("145", "165"), "gapNearMm: 2, gapFarMm: 0"), 2, 2, 146, 146);
     // 150 to 170 of which 160 to 170 cut and closed: 10 mm from 150
     assertZone(after(zone, piece("160", "170"), NO_GAP), 10, 10, 155, 155);
     // gap not recorded: nothing to 10 mm closed

@@ -146,7 +146,7 @@ class LedgerTest {
     void of_one_operation_do_not_move_its_own_tracks() {
       Ledger ledger =
           ledger(
-              put(PLATE) + ", resection: [{fromMm: 50, toMm: 60}], reduction: {gapNearMm: 0}",
+              put(PLATE) + ", resection: [{fromMm: 50, toMm: 60}], reduction: {gapNearMm: 0, gapFarMm: 0}",
               "title: 'x'");
       OldTrack first = ledger.foundBy(1).get(0);
       assertThat(first.track().level().orElseThrow().min()).isEqualTo(100);
@@ -162,7 +162,7 @@ class LedgerTest {
 
     @Test
     void leave_the_next_operation_a_smaller_zone_unless_it_was_described_again() {
-      String cut = "fixation: [], resection: [{fromMm: 179, toMm: 187}], reduction: {gapNearMm: 3}";
+      String cut = "fixation: [], resection: [{fromMm: 179, toMm: 187}], reduction: {gapNearMm: 3, gapFarMm: 0}";
       // 179 to 187 cut, 3 mm left: 179 to 182
       Dimension left = ledger(put(PLATE), cut, "title: 'x'").zoneFoundBy(2).length().orElseThrow();
       assertThat(left.min()).isEqualTo(3);
@@ -177,7 +177,7 @@ class LedgerTest {
       String same = "zone: {lengthMm: 8}";
       CaseText text =
           CaseText.plated().with("{findings: [{day: 50, " + same + "}, {day: 150, " + same + "}]}");
-      String cut = "fixation: [], resection: [{fromMm: 176, toMm: 184}], reduction: {gapNearMm: 0}";
+      String cut = "fixation: [], resection: [{fromMm: 176, toMm: 184}], reduction: {gapNearMm: 0, gapFarMm: 0}";
       Ledger ledger = ledger(text, put(PLATE), cut, "title: 'x'");
       assertThat(ledger.zone(1).length().orElseThrow().max()).isEqualTo(0);
       assertThat(ledger.zoneFoundBy(2).length().orElseThrow().min()).isEqualTo(8);
@@ -195,7 +195,7 @@ class LedgerTest {
               .with(
                   "{plans: [{id: 'plan-a', stages: [{id: 'a-1', fixation: ["
                       + FRAME
-                      + "], resection: [{fromMm: 176, toMm: 186}], reduction: {gapNearMm: 4}},"
+                      + "], resection: [{fromMm: 176, toMm: 186}], reduction: {gapNearMm: 4, gapFarMm: 0}},"
                       + " {id: 'a-2', fixation: ["
                       + plate("plate-2", "{firstHoleMm: 100}")
                       + "]}]}]}");
