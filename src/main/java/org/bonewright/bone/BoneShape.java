@@ -4,7 +4,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.DoubleFunction;
 import java.util.function.Function;
+import java.util.stream.DoubleStream;
 import org.bonewright.casefile.Bone;
 import org.bonewright.casefile.Patient;
 import org.bonewright.casefile.Quantity;
@@ -48,6 +50,35 @@ public final class BoneShape {
   public Dimension outerAt(double level) {
     return at(level, Section::outerMm, "outer diameter")
         .orElseGet(() -> fromTable(typical.outer(), "outer diameter"));
+  }
+
+  /** Return the outer diameter in mm somewhere between two levels in mm. */
+  public Dimension outerAt(Dimension level) {
+    return over(level, this::outerAt);
+  }
+
+  /** Return the thickness of the cortex in mm somewhere between two levels in mm. */
+  public Dimension cortexAt(Dimension level) {
+    return over(level, this::cortexAt);
+  }
+
+  /** Between neighbouring sections a diameter runs straight, so ends and sections bound it. */
+  private Dimension over(Dimension level, DoubleFunction<Dimension> at) {
+    DoubleStream ends = DoubleStream.of(level.min(), level.max());
+    DoubleStream between =
+        bone.sections().stream()
+            .mapToDouble(section -> section.atMm().middle())
+            .filter(section -> section > level.min() && section < level.max());
+    return DoubleStream.concat(ends, between)
+        .mapToObj(at)
+        .reduce(
+            (a, b) ->
+                new Dimension(
+                    Math.min(a.min(), b.min()),
+                    Math.max(a.max(), b.max()),
+                    a.assumed() || b.assumed(),
+                    a.basis()))
+        .orElseThrow();
   }
 
   /**

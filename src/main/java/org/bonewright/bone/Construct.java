@@ -3,12 +3,15 @@ package org.bonewright.bone;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.bonewright.casefile.ExternalFixator;
 import org.bonewright.casefile.FailureMode;
 import org.bonewright.casefile.Implant;
 import org.bonewright.casefile.Nail;
 import org.bonewright.casefile.Operation;
 import org.bonewright.casefile.Outcome;
+import org.bonewright.casefile.PieceDecision;
 import org.bonewright.casefile.Plate;
 import org.bonewright.casefile.Removal;
 
@@ -18,9 +21,10 @@ import org.bonewright.casefile.Removal;
  *
  * <p>Two conventions keep metal from being counted that does not hold. An operation that puts in a
  * plate, nail or fixator and does not say what it removed is taken to have removed the earlier
- * ones; one that left them states an empty list. An implant of the kind that broke or pulled out
- * holds nothing afterwards; a nail beside a broken plate still does. After an operation that says
- * neither what it put in nor what it removed, what holds the bone is not known.
+ * ones; one that left them states an empty list, or names under {@code pieces} what stays. An
+ * implant of the kind that broke or pulled out holds nothing afterwards; a nail beside a broken
+ * plate still does. After an operation that says neither what it put in nor what it removed, what
+ * holds the bone is not known.
  *
  * @param implants the implants, earlier ones first
  * @param known whether every operation up to here says what it put in; else there may be more
@@ -56,6 +60,7 @@ public record Construct(List<Held> implants, boolean known) {
 
   private static Construct after(List<Operation> operations, boolean holding) {
     List<Held> held = new ArrayList<>();
+    List<Removal> soFar = new ArrayList<>();
     boolean known = true;
     for (int i = 0; i < operations.size(); i++) {
       Operation operation = operations.get(i);
@@ -63,11 +68,17 @@ public record Construct(List<Held> implants, boolean known) {
       known =
           operation.fixation().isPresent()
               && (known || (operation.carriesMainImplant().orElse(false) && !keepsAll));
+      Set<String> stays = decided(operation, PieceDecision.Decision.STAYS);
+      Set<String> taken = decided(operation, PieceDecision.Decision.REMOVED);
       if (operation.removed().isPresent()) {
-        operation.removed().get().forEach(removal -> takeOut(held, removal));
+        operation
+            .removed()
+            .get()
+            .forEach(removal -> takeOut(held, removal, soFar, new Put(operations)));
       } else if (operation.fixation().isEmpty() || operation.carriesMainImplant().orElse(false)) {
-        held.removeIf(h -> h.implant().isMain());
+        held.removeIf(h -> h.implant().isMain() && !stays.contains(h.path()));
       }
+      held.removeIf(h -> taken.contains(h.path()));
       held.replaceAll(h -> new Held(h.operation(), h.implant(), true));
       operation
           .fixation()
@@ -84,14 +95,27 @@ public record Construct(List<Held> implants, boolean known) {
     return new Construct(List.copyOf(held), known);
   }
 
-  private static void takeOut(List<Held> held, Removal removal) {
+  private static Set<String> decided(Operation operation, PieceDecision.Decision decision) {
+    return operation.pieces().stream()
+        .flatMap(List::stream)
+        .filter(piece -> piece.decision() == decision)
+        .map(PieceDecision::of)
+        .collect(Collectors.toSet());
+  }
+
+  /**
+   * Take an implant out, or single screws, bolts or pins of it. These are numbered as they were put
+   * in, so all that came out of it so far is left out of the implant as it was put in.
+   */
+  private static void takeOut(List<Held> held, Removal removal, List<Removal> soFar, Put put) {
+    soFar.add(removal);
     for (int i = 0; i < held.size(); i++) {
       Held h = held.get(i);
       if (h.path().equals(removal.of())) {
         if (removal.isWhole()) {
           held.remove(i);
         } else {
-          held.set(i, new Held(h.operation(), without(h.implant(), removal), h.retained()));
+          held.set(i, new Held(h.operation(), without(put.as(h), soFar, h.path()), h.retained()));
         }
         return;
       }
@@ -99,16 +123,33 @@ public record Construct(List<Held> implants, boolean known) {
   }
 
   /** What is left of an implant once single screws, bolts or pins are out. */
-  private static Implant without(Implant implant, Removal removal) {
+  private static Implant without(Implant implant, List<Removal> removals, String path) {
+    List<Removal> ofIt = removals.stream().filter(removal -> removal.of().equals(path)).toList();
     if (implant instanceof Plate plate) {
-      return plate.withoutScrews(removal.holes());
+      return plate.withoutScrews(ofIt.stream().flatMap(r -> r.holes().stream()).toList());
     }
     if (implant instanceof Nail nail) {
-      return nail.withoutBolts(removal.bolts());
+      return nail.withoutBolts(ofIt.stream().flatMap(r -> r.bolts().stream()).toList());
     }
     return implant instanceof ExternalFixator fixator
-        ? fixator.withoutPins(removal.pins())
+        ? fixator.withoutPins(ofIt.stream().flatMap(r -> r.pins().stream()).toList())
         : implant;
+  }
+
+  /**
+   * Implants as they were put in.
+   *
+   * @param operations the operations that put them in
+   */
+  private record Put(List<Operation> operations) {
+    Implant as(Held held) {
+      return operations.stream()
+          .filter(operation -> operation.id().equals(held.operation()))
+          .flatMap(operation -> operation.fixation().stream().flatMap(List::stream))
+          .filter(implant -> implant.id().equals(held.implant().id()))
+          .findFirst()
+          .orElse(held.implant());
+    }
   }
 
   /** Return the kind of implant that holds nothing any more after such a failure. */

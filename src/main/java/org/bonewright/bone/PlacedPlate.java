@@ -125,6 +125,9 @@ public final class PlacedPlate {
    * first hole, else from the middle of the zone.
    */
   public Optional<Dimension> level(int hole) {
+    if (hole == 1 && firstHole().isPresent()) {
+      return firstHole();
+    }
     return spacing()
         .flatMap(
             step ->

@@ -27,7 +27,7 @@ final class Steps {
     List<Operation> operations = subject.upToHere();
     int done = subject.caseFile().operations().size();
     List<Step> steps = new ArrayList<>();
-    Optional<Zone> before = Optional.empty();
+    Optional<Finding> before = Optional.empty();
     for (int i = 0; i < operations.size(); i++) {
       Subject then =
           new Subject(
@@ -36,12 +36,13 @@ final class Steps {
               subject.caseFile(),
               List.of(operations.get(i)),
               operations.subList(0, i));
-      Optional<Zone> described =
-          then.latest(Finding::zone).or(() -> subject.caseFile().injury().zone());
+      Optional<Finding> described =
+          then.findings().stream().filter(finding -> finding.zone().isPresent()).findFirst();
       boolean anew = i == 0 || !described.equals(before);
+      Optional<Zone> zone =
+          described.flatMap(Finding::zone).or(() -> subject.caseFile().injury().zone());
       steps.add(
-          new Step(
-              operations.get(i), anew ? Optional.of(zone(then, described)) : Optional.empty()));
+          new Step(operations.get(i), anew ? Optional.of(zone(then, zone)) : Optional.empty()));
       before = described;
     }
     return List.copyOf(steps);

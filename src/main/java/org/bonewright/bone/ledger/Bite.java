@@ -12,12 +12,12 @@ import org.bonewright.bone.Dimension;
  *     1
  * @param far the same in the far cortex; empty where it certainly does not cross it
  * @param clearance bone in mm left between its hole and the nearest old one, edge to edge on the
- *     outer surface of either cortex, below zero where they overlap; empty where no old track is
- *     known
+ *     outer surface of either cortex, below zero where they overlap; empty where the place of no
+ *     old track is known
  * @param contact the same in a word
  * @param closest names of the old tracks nearer than one diameter, nearest first
- * @param stepUp how much thicker it is than the old track that it uses again, mm; empty where it
- *     uses none or that one's thickness is not known
+ * @param stepUp how much thicker it is than the old track that it uses again, or may use again, mm;
+ *     empty where it uses none or that one is not known
  */
 public record Bite(
     Track track,

@@ -1,9 +1,9 @@
 package org.bonewright.bone.ledger;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.bonewright.bone.BoneShape;
 import org.bonewright.bone.Dimension;
 import org.bonewright.casefile.ScrewRow;
@@ -11,18 +11,19 @@ import org.bonewright.casefile.ScrewRow;
 /** Works out what one new screw finds. */
 final class BiteMaker {
 
-  /** Two axes this close at both cortices count as one hole, mm; our convention. */
-  private static final double SAME_HOLE = 0.5;
-
   private static final Dimension ALL = new Dimension(1, 1, false, "bone never drilled");
   private static final Dimension UNKNOWN_SHARE =
       Dimension.assumed(0, 1, "place of old tracks not known");
+
+  /** The thickest screw that an old track of unknown place may be of, mm. */
+  private static final double THICKEST = 6.5;
 
   private final Track screw;
   private final Optional<ScrewRow.Track> stated;
   private final List<OldTrack> older;
   private final boolean allTold;
   private final BoneShape bone;
+  private final List<Spacing> spacings;
 
   BiteMaker(
       Track screw,
@@ -35,171 +36,133 @@ final class BiteMaker {
     this.older = older;
     this.allTold = allTold;
     this.bone = bone;
+    this.spacings =
+        older.stream()
+            .flatMap(old -> Spacing.between(screw, old, outer()).stream())
+            .sorted(Comparator.comparingDouble(s -> s.clearance().min()))
+            .toList();
   }
 
   Bite bite() {
-    List<Spacing> spacings =
-        older.stream()
-            .flatMap(old -> Spacing.between(screw, old.track(), outer()).stream())
-            .sorted(Comparator.comparingDouble(s -> s.clearance().min()))
-            .toList();
-    Optional<Dimension> clearance = clearance(spacings);
-    Bite.Contact contact = contact(spacings, clearance);
     List<String> closest =
         spacings.stream()
-            .filter(spacing -> spacing.clearance().min() < spacing.larger())
-            .map(spacing -> spacing.old().name())
+            .filter(spacing -> spacing.clearance().min() < spacing.larger().max())
+            .map(spacing -> spacing.old().track().name())
             .toList();
+    Bite.Contact contact = contact();
     return new Bite(
         screw,
-        share(true, contact),
-        screw.mayCrossFar() ? Optional.of(share(false, contact)) : Optional.empty(),
-        clearance,
+        share(true),
+        screw.mayCrossFar() ? Optional.of(share(false)) : Optional.empty(),
+        clearance(),
         contact,
         closest,
-        stepUp(spacings, contact));
+        stepUp(contact));
   }
 
   private Dimension outer() {
-    return screw.level().map(l -> bone.outerAt(l.middle())).orElseGet(bone::outerAtShaft);
+    return screw.level().map(bone::outerAt).orElseGet(bone::outerAtShaft);
   }
 
-  private Optional<Dimension> clearance(List<Spacing> spacings) {
+  private boolean allMet() {
+    return allTold && spacings.size() == older.size();
+  }
+
+  private boolean said(ScrewRow.Track track) {
+    return stated.equals(Optional.of(track));
+  }
+
+  /** An old track whose place is not known may lie anywhere, and one that may be gone nowhere. */
+  private Optional<Dimension> clearance() {
     if (spacings.isEmpty()) {
       return Optional.empty();
     }
     double min = spacings.get(0).clearance().min();
-    double max = spacings.stream().mapToDouble(s -> s.clearance().max()).min().orElseThrow();
-    boolean assumed = spacings.stream().anyMatch(s -> s.clearance().assumed());
-    return Optional.of(new Dimension(min, max, assumed, "edge to edge on the outer surface"));
+    double max =
+        spacings.stream()
+            .filter(s -> !s.old().mayBeGone())
+            .mapToDouble(s -> s.clearance().max())
+            .min()
+            .orElseGet(
+                () -> spacings.stream().mapToDouble(s -> s.clearance().max()).max().orElse(0));
+    double least = allMet() ? min : Math.min(min, -(screw.diameter().max() + THICKEST) / 2);
+    boolean assumed = !allMet() || spacings.stream().anyMatch(s -> s.clearance().assumed());
+    return Optional.of(new Dimension(least, max, assumed, "edge to edge on the outer surface"));
   }
 
-  private Bite.Contact contact(List<Spacing> spacings, Optional<Dimension> clearance) {
-    if (stated.equals(Optional.of(ScrewRow.Track.OLD_HOLE))
-        || stated.equals(Optional.of(ScrewRow.Track.OLD_HOLE_LARGER))) {
+  private Bite.Contact contact() {
+    if (said(ScrewRow.Track.OLD_HOLE) || said(ScrewRow.Track.OLD_HOLE_LARGER)) {
       return Bite.Contact.REUSED;
     }
-    boolean saidFresh = stated.equals(Optional.of(ScrewRow.Track.FRESH));
-    boolean allMet = allTold && spacings.size() == older.size();
-    if (spacings.isEmpty()) {
-      return allMet ? Bite.Contact.FRESH : Bite.Contact.UNSURE;
+    boolean saidFresh = said(ScrewRow.Track.FRESH);
+    if (!saidFresh) {
+      if (spacings.stream().anyMatch(Spacing::same)) {
+        return Bite.Contact.REUSED;
+      }
+      if (!allMet() || spacings.stream().anyMatch(Spacing::maybeSame)) {
+        return Bite.Contact.UNSURE;
+      }
+      if (anyCertainly(s -> s.clearance().max() < 0)) {
+        return Bite.Contact.OVERLAPPED;
+      }
+      if (spacings.stream().anyMatch(s -> s.clearance().min() < 0)) {
+        return Bite.Contact.UNSURE;
+      }
     }
-    if (!saidFresh && spacings.stream().anyMatch(Spacing::sameHole)) {
-      return Bite.Contact.REUSED;
-    }
-    if (!saidFresh && clearance.orElseThrow().max() < 0) {
-      return Bite.Contact.OVERLAPPED;
-    }
-    boolean clear = saidFresh || clearance.orElseThrow().min() >= 0;
-    if (!clear || (!allMet && !saidFresh)) {
-      return Bite.Contact.UNSURE;
-    }
-    if (allMet && spacings.stream().allMatch(s -> s.clearance().min() >= s.larger())) {
+    if (allMet() && spacings.stream().allMatch(s -> s.clearance().min() >= s.larger().max())) {
       return Bite.Contact.FRESH;
     }
-    return spacings.stream().anyMatch(s -> s.clearance().max() < s.larger())
+    return anyCertainly(s -> s.clearance().max() < s.larger().min())
         ? Bite.Contact.NEAR
         : Bite.Contact.UNSURE;
   }
 
-  private Optional<Dimension> stepUp(List<Spacing> spacings, Bite.Contact contact) {
-    return contact == Bite.Contact.REUSED && !spacings.isEmpty()
-        ? Optional.of(screw.diameter().minus(spacings.get(0).old().diameter()))
-        : Optional.empty();
+  private boolean anyCertainly(Predicate<Spacing> isSo) {
+    return spacings.stream().filter(s -> !s.old().mayBeGone()).anyMatch(isSo);
+  }
+
+  /** The thickest old track in the hole counts; where several may be meant, any of them. */
+  private Optional<Dimension> stepUp(Bite.Contact contact) {
+    List<Spacing> meant = spacings.stream().filter(Spacing::maybeSame).toList();
+    if (meant.isEmpty() && contact == Bite.Contact.REUSED) {
+      meant = spacings.stream().limit(1).toList();
+    }
+    boolean mayBeReused = contact == Bite.Contact.REUSED || contact == Bite.Contact.UNSURE;
+    if (meant.isEmpty() || !mayBeReused || said(ScrewRow.Track.FRESH)) {
+      return Optional.empty();
+    }
+    double thickest = meant.stream().mapToDouble(s -> diameter(s).max()).max().orElseThrow();
+    double thinnest =
+        meant.stream()
+            .filter(Spacing::same)
+            .mapToDouble(s -> diameter(s).min())
+            .max()
+            .orElse(meant.stream().mapToDouble(s -> diameter(s).min()).min().orElseThrow());
+    boolean assumed =
+        screw.diameter().assumed() || meant.stream().anyMatch(s -> diameter(s).assumed());
+    return Optional.of(
+        new Dimension(
+            screw.diameter().min() - thickest,
+            screw.diameter().max() - thinnest,
+            assumed,
+            "diameter less that of the old track"));
+  }
+
+  private static Dimension diameter(Spacing spacing) {
+    return spacing.old().track().diameter();
   }
 
   /** Return the share of the thread that is left in one cortex. */
-  private Dimension share(boolean nearCortex, Bite.Contact contact) {
-    if (stated.equals(Optional.of(ScrewRow.Track.FRESH)) || contact == Bite.Contact.FRESH) {
+  private Dimension share(boolean nearCortex) {
+    if (said(ScrewRow.Track.FRESH) || (allTold && older.isEmpty())) {
       return ALL;
     }
-    boolean told =
-        allTold
-            && screw.level().isPresent()
-            && older.stream().allMatch(old -> old.track().level().isPresent());
-    Dimension left =
-        screw.level().isPresent()
-            ? new ShareLeft(screw, outer(), cortex()).in(nearCortex, tracks())
-            : UNKNOWN_SHARE;
-    return told ? left : Dimension.assumed(0, left.max(), UNKNOWN_SHARE.basis());
-  }
-
-  private Dimension cortex() {
-    return bone.cortexAt(screw.level().orElseThrow().middle());
-  }
-
-  private List<Track> tracks() {
-    List<Track> placed = new ArrayList<>();
-    for (OldTrack old : older) {
-      if (old.track().level().isPresent()) {
-        placed.add(old.track());
-      }
+    if (screw.level().isEmpty()) {
+      return UNKNOWN_SHARE;
     }
-    return placed;
-  }
-
-  /**
-   * How far a new screw keeps from one old track.
-   *
-   * @param old the old track
-   * @param centres distance of their middles on the outer surface, mm, at the cortex where they
-   *     come closer
-   * @param clearance the same from edge to edge, below zero where they overlap
-   * @param larger the larger of the two diameters, mm
-   * @param sameHole whether it certainly goes into the old track again
-   */
-  private record Spacing(
-      Track old, Dimension centres, Dimension clearance, double larger, boolean sameHole) {
-
-    static Optional<Spacing> between(Track screw, Track old, Dimension outer) {
-      if (screw.level().isEmpty() || old.level().isEmpty()) {
-        return Optional.empty();
-      }
-      Dimension centres = centres(screw, old, outer);
-      double radii = (screw.diameter().max() + old.diameter().max()) / 2;
-      double least = (screw.diameter().min() + old.diameter().min()) / 2;
-      Dimension clearance =
-          new Dimension(
-              centres.min() - radii, centres.max() - least, centres.assumed(), "edge to edge");
-      double larger = Math.max(screw.diameter().max(), old.diameter().max());
-      return Optional.of(new Spacing(old, centres, clearance, larger, sameHole(screw, old, outer)));
-    }
-
-    /** Return the distance at the openings that come closest; at most that of certain ones. */
-    private static Dimension centres(Track screw, Track old, Dimension outer) {
-      Dimension best = new Dimension(1e6, 1e6, outer.assumed(), "on the outer surface");
-      for (Opening mine : Opening.of(screw, outer)) {
-        for (Opening theirs : Opening.of(old, outer)) {
-          Dimension here = mine.centres(theirs, outer);
-          boolean certain = mine.certain() && theirs.certain();
-          best =
-              new Dimension(
-                  Math.min(best.min(), here.min()),
-                  certain ? Math.min(best.max(), here.max()) : best.max(),
-                  best.assumed() || here.assumed(),
-                  best.basis());
-        }
-      }
-      return best;
-    }
-
-    /** Return whether the screw certainly enters where the old track opens, along the same axis. */
-    private static boolean sameHole(Track screw, Track old, Dimension outer) {
-      List<Opening> mine = Opening.ends(screw, outer);
-      List<Opening> theirs = Opening.ends(old, outer);
-      boolean entered =
-          Opening.of(old, outer).stream()
-              .filter(Opening::certain)
-              .anyMatch(open -> together(mine.get(0), open, outer));
-      return entered
-          && ((together(mine.get(0), theirs.get(0), outer)
-                  && together(mine.get(1), theirs.get(1), outer))
-              || (together(mine.get(0), theirs.get(1), outer)
-                  && together(mine.get(1), theirs.get(0), outer)));
-    }
-
-    private static boolean together(Opening a, Opening b, Dimension outer) {
-      return a.centres(b, outer).max() <= SAME_HOLE;
-    }
+    List<OldTrack> placed = spacings.stream().map(Spacing::old).toList();
+    Dimension cortex = bone.cortexAt(screw.level().get());
+    Dimension left = new ShareLeft(screw, outer(), cortex).in(nearCortex, placed);
+    return allMet() ? left : Dimension.assumed(0, left.max(), UNKNOWN_SHARE.basis());
   }
 }

@@ -1,6 +1,7 @@
 package org.bonewright.bone.ledger;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.bonewright.bone.Dimension;
@@ -45,6 +46,10 @@ public final class Cuts {
     return new Cuts(cuts);
   }
 
+  /**
+   * Return the cuts of one operation, the farthest first: all were read before any was closed, and
+   * closing one moves only what lies beyond it.
+   */
   private static List<Cut> of(int round, Operation operation) {
     List<Resection> pieces = operation.resection().orElse(List.of());
     List<Cut> cuts = new ArrayList<>();
@@ -53,6 +58,7 @@ public final class Cuts {
       Dimension to = Dimension.stated(piece.toMm(), "resection stated");
       cuts.add(new Cut(round, from, to, closed(to.minus(from), operation, pieces.size() == 1)));
     }
+    cuts.sort(Comparator.comparingDouble((Cut cut) -> cut.from().middle()).reversed());
     return cuts;
   }
 
@@ -108,27 +114,60 @@ public final class Cuts {
    * {@code from}; nothing where it certainly lay in a piece that was cut out since.
    */
   public Optional<Dimension> moved(Dimension level, int from, int upTo) {
-    Dimension now = level;
-    for (Cut cut : all) {
-      if (cut.round() > from && cut.round() <= upTo) {
-        if (now.min() >= cut.from().max() && now.max() <= cut.to().min()) {
-          return Optional.empty();
-        }
-        now = over(cut, now);
-      }
+    Optional<Dimension> now = Optional.of(level);
+    for (Cut cut : since(from, upTo)) {
+      now = now.flatMap(here -> over(cut, here));
     }
-    return Optional.of(now);
+    return now;
   }
 
-  private static Dimension over(Cut cut, Dimension level) {
-    if (level.max() <= cut.from().min()) {
-      return level;
+  /** Return whether what was read at a level may lie in a piece that was cut out since. */
+  boolean mayBeGone(Dimension level, int from, int upTo) {
+    Optional<Dimension> now = Optional.of(level);
+    for (Cut cut : since(from, upTo)) {
+      if (now.isEmpty() || mayLieIn(cut, now.get())) {
+        return true;
+      }
+      now = over(cut, now.get());
     }
-    boolean beyond = level.min() >= cut.to().max();
-    double min = level.min() - (level.min() <= cut.from().max() ? 0 : cut.closed().max());
-    double max = level.max() - (beyond ? cut.closed().min() : 0);
-    return new Dimension(
-        Math.min(min, max), max, level.assumed() || cut.closed().assumed() || !beyond, "moved");
+    return now.isEmpty();
+  }
+
+  private List<Cut> since(int from, int upTo) {
+    return all.stream().filter(cut -> cut.round() > from && cut.round() <= upTo).toList();
+  }
+
+  private static boolean mayLieIn(Cut cut, Dimension level) {
+    return level.max() > cut.from().min() && level.min() < cut.to().max();
+  }
+
+  private static boolean liesIn(Cut cut, Dimension level) {
+    return level.min() >= cut.from().max() && level.max() <= cut.to().min();
+  }
+
+  /** What lies before the cut stays, what lies beyond it comes nearer, what lies in it is gone. */
+  private static Optional<Dimension> over(Cut cut, Dimension level) {
+    if (liesIn(cut, level)) {
+      return Optional.empty();
+    }
+    if (level.max() <= cut.from().min()) {
+      return Optional.of(level);
+    }
+    boolean maybeBefore = level.min() <= cut.from().max();
+    boolean maybeBeyond = level.max() >= cut.to().min();
+    double nearest = Math.max(level.min(), cut.to().min()) - cut.closed().max();
+    double farthest = level.max() - cut.closed().min();
+    double lastBefore = Math.min(level.max(), cut.from().max());
+    double min =
+        maybeBefore && maybeBeyond
+            ? Math.min(level.min(), nearest)
+            : maybeBefore ? level.min() : nearest;
+    double max =
+        maybeBefore && maybeBeyond
+            ? Math.max(lastBefore, farthest)
+            : maybeBefore ? lastBefore : farthest;
+    boolean assumed = level.assumed() || (maybeBeyond && cut.closed().assumed());
+    return Optional.of(new Dimension(min, max, assumed, "moved"));
   }
 
   /** Return the level that what was read at operation {@code from} had in the bone as injured. */
@@ -175,13 +214,17 @@ public final class Cuts {
       closedMin += cut.closed().min();
       closedMax += cut.closed().max();
     }
-    Dimension from = new Dimension(fromMin, fromMax, false, "zone and resection stated");
-    Dimension to = new Dimension(toMin - closedMax, toMax - closedMin, false, from.basis());
+    boolean assumed =
+        centre.get().assumed()
+            || length.get().assumed()
+            || here.stream().anyMatch(cut -> cut.closed().assumed());
+    Dimension from = new Dimension(fromMin, fromMax, assumed, "zone and resection stated");
+    Dimension to = new Dimension(toMin - closedMax, toMax - closedMin, assumed, from.basis());
     Dimension left = to.minus(from);
     Dimension sum = from.plus(to);
     return new FractureZone(
         Optional.of(
-            new Dimension(Math.max(0, left.min()), Math.max(0, left.max()), false, left.basis())),
-        Optional.of(new Dimension(sum.min() / 2, sum.max() / 2, false, sum.basis())));
+            new Dimension(Math.max(0, left.min()), Math.max(0, left.max()), assumed, left.basis())),
+        Optional.of(new Dimension(sum.min() / 2, sum.max() / 2, assumed, sum.basis())));
   }
 }

@@ -1,18 +1,15 @@
 package org.bonewright.bone.ledger;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.bonewright.bone.BoneShape;
-import org.bonewright.bone.Construct;
 import org.bonewright.bone.Dimension;
 import org.bonewright.bone.FractureZone;
 import org.bonewright.casefile.ExternalFixator;
 import org.bonewright.casefile.Implant;
-import org.bonewright.casefile.LagScrew;
 import org.bonewright.casefile.Nail;
 import org.bonewright.casefile.Operation;
 import org.bonewright.casefile.Plate;
@@ -131,7 +128,8 @@ public final class Ledger {
   }
 
   /**
-   * Return the older tracks as an operation's own screws meet them, once its own cuts are closed.
+   * Return the older tracks as an operation's own screws meet them, once its own cuts are closed
+   * and what it takes out is out.
    */
   public List<OldTrack> metBy(int round) {
     return tracks(round, round);
@@ -145,78 +143,36 @@ public final class Ledger {
     return tracks(round + 1, round);
   }
 
-  private List<OldTrack> tracks(int before, int cutsUpTo) {
-    Set<String> filled = filledAfter(before);
+  private List<OldTrack> tracks(int before, int upTo) {
+    Set<String> filled = Filled.after(operations(upTo + 1));
     List<OldTrack> found = new ArrayList<>();
     for (int then = 0; then < before; then++) {
-      Operation operation = steps.get(then).operation();
       for (Track track : drilled.get(then)) {
-        Optional<Dimension> asInjured = fromZone ? track.level() : asInjured(track, then);
-        boolean inside = filled.contains(track.name());
-        if (track.level().isEmpty()) {
-          found.add(new OldTrack(track, asInjured, operation.id(), operation.day(), inside));
-        } else {
-          cuts.moved(track.level().get(), then, cutsUpTo)
-              .map(track::at)
-              .map(now -> new OldTrack(now, asInjured, operation.id(), operation.day(), inside))
-              .ifPresent(found::add);
-        }
+        old(track, then, upTo, filled.contains(track.name())).ifPresent(found::add);
       }
     }
     return List.copyOf(found);
   }
 
-  private Optional<Dimension> asInjured(Track track, int then) {
-    return track.level().map(level -> cuts.asInjured(level, then));
-  }
-
-  private Set<String> filledAfter(int rounds) {
-    Set<String> filled = new HashSet<>();
-    for (Construct.Held held : Construct.inside(operations(rounds)).implants()) {
-      Implant implant = held.implant();
-      if (implant instanceof Plate plate) {
-        plate.screws().orElse(List.of()).stream()
-            .flatMap(row -> row.at().stream())
-            .forEach(hole -> filled.add(held.path() + " hole " + hole));
-      } else if (implant instanceof Nail) {
-        places(held, steps).forEach(place -> filled.add(held.path() + " bolt " + place));
-      } else if (implant instanceof ExternalFixator) {
-        places(held, steps).forEach(place -> filled.add(held.path() + " pin " + place));
-      } else if (implant instanceof LagScrew) {
-        filled.add(held.path());
-      }
+  private Optional<OldTrack> old(Track track, int then, int upTo, boolean filled) {
+    Operation operation = steps.get(then).operation();
+    if (track.level().isEmpty()) {
+      boolean cutSince = cuts.before(upTo + 1).stream().anyMatch(cut -> cut.round() > then);
+      return Optional.of(
+          new OldTrack(track, Optional.empty(), operation.id(), operation.day(), filled, cutSince));
     }
-    return filled;
-  }
-
-  /** Return the places, in the list as it was put in, of the bolts or pins that are left. */
-  private static List<Integer> places(Construct.Held held, List<Step> steps) {
-    return steps.stream()
-        .map(Step::operation)
-        .filter(operation -> operation.id().equals(held.operation()))
-        .flatMap(operation -> operation.fixation().stream().flatMap(List::stream))
-        .filter(implant -> implant.id().equals(held.implant().id()))
-        .findFirst()
-        .map(whole -> places(whole, held.implant()))
-        .orElse(List.of());
-  }
-
-  private static List<Integer> places(Implant whole, Implant left) {
-    if (whole instanceof Nail before && left instanceof Nail now) {
-      return stillThere(before.bolts().orElse(List.of()), now.bolts().orElse(List.of()));
-    }
-    if (whole instanceof ExternalFixator before && left instanceof ExternalFixator now) {
-      return stillThere(before.pins().orElse(List.of()), now.pins().orElse(List.of()));
-    }
-    return List.of();
-  }
-
-  private static <T> List<Integer> stillThere(List<T> before, List<T> now) {
-    List<T> left = new ArrayList<>(now);
-    return IntStream.rangeClosed(1, before.size())
-        .filter(place -> left.remove(before.get(place - 1)))
-        .boxed()
-        .toList();
+    Dimension level = track.level().get();
+    Dimension asInjured = fromZone ? level : cuts.asInjured(level, then);
+    return cuts.moved(level, then, upTo)
+        .map(
+            now ->
+                new OldTrack(
+                    track.at(now),
+                    Optional.of(asInjured),
+                    operation.id(),
+                    operation.day(),
+                    filled,
+                    cuts.mayBeGone(level, then, upTo)));
   }
 
   private List<Operation> operations(int rounds) {

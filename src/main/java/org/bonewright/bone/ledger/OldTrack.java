@@ -12,10 +12,12 @@ import org.bonewright.casefile.Quantity;
  * @param operation the operation that drilled it
  * @param day when that was, in days after the injury
  * @param filled whether metal still lies in it
+ * @param mayBeGone whether it may have lain in a piece that was cut out since
  */
 public record OldTrack(
     Track track,
     Optional<Dimension> asInjured,
     String operation,
     Optional<Quantity> day,
-    boolean filled) {}
+    boolean filled,
+    boolean mayBeGone) {}

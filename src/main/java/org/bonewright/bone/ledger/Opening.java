@@ -40,12 +40,16 @@ public record Opening(Dimension level, Optional<Direction> direction, boolean ce
     if (track.level().isEmpty()) {
       return List.of();
     }
-    double across = outer.middle() * Math.tan(Math.toRadians(track.tilt()));
+    double slope = Math.tan(Math.toRadians(track.tilt()));
+    double one = outer.min() * slope;
+    double two = outer.max() * slope;
     Dimension entry = track.level().get();
+    Dimension across =
+        new Dimension(Math.min(one, two), Math.max(one, two), outer.assumed(), entry.basis());
     return List.of(
         new Opening(entry, track.direction(), true),
         new Opening(
-            entry.plus(across),
+            slope == 0 ? entry : entry.plus(across),
             track.direction().map(in -> new Direction((in.degrees() + 180) % 360)),
             true));
   }

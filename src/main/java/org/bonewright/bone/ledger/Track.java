@@ -55,11 +55,6 @@ public record Track(
     return reach != Reach.NEAR_CORTEX;
   }
 
-  Track from(Direction entry) {
-    return new Track(
-        name, round, implant, kind, level, Optional.of(entry), tilt, diameter, core, reach, state);
-  }
-
   Track at(Dimension newLevel) {
     return new Track(
         name,

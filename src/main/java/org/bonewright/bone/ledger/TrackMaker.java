@@ -102,12 +102,16 @@ final class TrackMaker {
       return Track.Reach.NEAR_CORTEX;
     }
     if (row.cortices().isEmpty()) {
-      return row.type() == ScrewRow.Type.LOCKING ? Track.Reach.UNSURE : Track.Reach.BOTH_CORTICES;
+      boolean through =
+          row.tipBeyondMm().map(tip -> tip.min() >= 0).orElse(row.type() != ScrewRow.Type.LOCKING);
+      return through ? Track.Reach.BOTH_CORTICES : Track.Reach.UNSURE;
     }
     Quantity crossed = row.cortices().get();
-    return crossed.max() <= 1
-        ? Track.Reach.NEAR_CORTEX
-        : crossed.min() > 1 ? Track.Reach.BOTH_CORTICES : Track.Reach.UNSURE;
+    if (crossed.max() <= 1) {
+      return Track.Reach.NEAR_CORTEX;
+    }
+    boolean maybeShort = row.tipBeyondMm().map(tip -> tip.min() < 0).orElse(false);
+    return crossed.min() > 1 && !maybeShort ? Track.Reach.BOTH_CORTICES : Track.Reach.UNSURE;
   }
 
   private List<Track> bolts(String path, Nail nail) {

@@ -7,8 +7,8 @@ import java.util.stream.Stream;
 import org.bonewright.casefile.Plan;
 
 /**
- * Operations, stages and plans have names of their own within the file, implants within their
- * operation: other fields refer to them by these names.
+ * Operations, stages and plans have names of their own within the file, implants and the pieces
+ * that were left within their operation: other fields refer to them by these names.
  */
 final class NamesAreGivenOnce implements Check {
 
@@ -23,12 +23,20 @@ final class NamesAreGivenOnce implements Check {
         objections);
     for (Procedure procedure : contents.procedures()) {
       look(
-          procedure.fitted().stream()
-              .map(fitted -> new Located<>(fitted.implant().id(), fitted.at().field("id")))
+          Stream.concat(
+                  procedure.fitted().stream()
+                      .map(fitted -> new Located<>(fitted.implant().id(), fitted.at().field("id"))),
+                  pieces(procedure))
               .toList(),
-          "a name that no other implant of the operation has",
+          "a name that no other implant of the operation has, and no piece that it leaves",
           objections);
     }
+  }
+
+  private static Stream<Located<String>> pieces(Procedure procedure) {
+    return Located.each(procedure.operation().removed(), procedure.at().field("removed"))
+        .flatMap(removal -> Located.each(removal.value().left(), removal.at().field("left")))
+        .flatMap(piece -> Located.maybe(piece.value().id(), piece.at().field("id")));
   }
 
   private static Located<String> id(Procedure procedure) {

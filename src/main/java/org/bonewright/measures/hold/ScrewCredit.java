@@ -64,6 +64,12 @@ final class ScrewCredit {
       return ZERO;
     }
     Dimension walls = new StrutWalls(scene).crossedBy(plate, hole);
+    if (walls.min() < walls.max()) {
+      missing.add(
+          scene.missing(
+              "fixation/" + plate.plate().id() + "/place",
+              "Which screws of " + plate.plate().id() + " pass through the strut?"));
+    }
     return inBone().plus(walls).because("");
   }
 
@@ -126,7 +132,15 @@ final class ScrewCredit {
     if (bite.contact() == Bite.Contact.REUSED) {
       return reused(bite, share);
     }
-    return new Dimension(credit(share.min()), credit(share.max()), false, "");
+    Dimension byShare = new Dimension(credit(share.min()), credit(share.max()), false, "");
+    return bite.contact() == Bite.Contact.UNSURE && bite.stepUp().isPresent()
+        ? eitherOf(byShare, reused(bite, share))
+        : byShare;
+  }
+
+  private static Dimension eitherOf(Dimension one, Dimension other) {
+    return Dimension.assumed(
+        Math.min(one.min(), other.min()), Math.max(one.max(), other.max()), "");
   }
 
   private Dimension reused(Bite bite, Dimension share) {
@@ -138,21 +152,37 @@ final class ScrewCredit {
       return statedLarger ? new Dimension(1, 1, false, "") : ZERO;
     }
     Dimension step = bite.stepUp().get();
-    if (step.max() <= 0) {
+    if (statedLarger && step.max() <= 0) {
       return ZERO;
     }
-    if (step.min() >= RESCUE_STEP && boneCanTakeIt(bite)) {
-      return new Dimension(1, 1, false, "");
-    }
-    return step.min() <= 0
-        ? Dimension.assumed(0, credit(share.max()), "")
-        : new Dimension(credit(share.min()), credit(share.max()), false, "");
+    boolean rescued = step.min() >= RESCUE_STEP && boneCertainlyTakesIt(bite);
+    boolean maybeRescued = step.max() >= RESCUE_STEP && boneMayTakeIt(bite);
+    double min = rescued ? 1 : credit(share.min());
+    double max = maybeRescued ? 1 : credit(share.max());
+    return new Dimension(Math.min(min, max), max, min < max, "");
   }
 
-  private boolean boneCanTakeIt(Bite bite) {
-    double level = bite.track().level().map(Dimension::middle).orElse(0.0);
-    return bite.track().diameter().max() / scene.bone().outerAt(level).min() <= RESCUE_RATIO
-        && scene.bone().cortexAt(level).min() >= RESCUE_CORTEX;
+  private boolean boneCertainlyTakesIt(Bite bite) {
+    Dimension outer = outer(bite);
+    return bite.track().diameter().max() / outer.min() <= RESCUE_RATIO
+        && cortex(bite).map(wall -> wall.min() >= RESCUE_CORTEX).orElse(false);
+  }
+
+  private boolean boneMayTakeIt(Bite bite) {
+    Dimension outer = outer(bite);
+    return bite.track().diameter().min() / outer.max() <= RESCUE_RATIO
+        && cortex(bite).map(wall -> wall.max() >= RESCUE_CORTEX).orElse(true);
+  }
+
+  private Dimension outer(Bite bite) {
+    return bite.track()
+        .level()
+        .map(scene.bone()::outerAt)
+        .orElseGet(() -> scene.bone().outerAtShaft());
+  }
+
+  private Optional<Dimension> cortex(Bite bite) {
+    return bite.track().level().map(scene.bone()::cortexAt);
   }
 
   private static double credit(double share) {

@@ -26,15 +26,19 @@ final class StrutWalls {
   }
 
   /**
-   * Return the walls that the screw in this hole crosses, 0 to 2; a range where levels are vague.
+   * Return the walls that the screw in this hole crosses, 0 to 2; a range where levels are vague. A
+   * screw that ends in the near cortex meets no onlay strut on the other side, and may or may not
+   * run into one in the canal.
    */
   Dimension crossedBy(PlacedPlate placed, int hole) {
+    Dimension reach =
+        placed.screwIn(hole).map(ScrewCortices::of).orElse(Dimension.assumed(1, 2, ""));
     List<Strut> struts = scene.construct().of(Strut.class);
     Optional<Dimension> level = placed.level(hole);
     double min = 0;
     double max = 0;
     for (Strut strut : struts) {
-      Dimension walls = walls(placed.plate(), strut);
+      Dimension walls = within(reach, strut, walls(placed.plate(), strut));
       boolean certainly =
           level.isPresent()
               && level.get().min() >= strut.fromMm().max()
@@ -49,6 +53,13 @@ final class StrutWalls {
     return struts.isEmpty()
         ? NONE
         : new Dimension(Math.min(2, min), Math.min(2, max), min < max, "");
+  }
+
+  private static Dimension within(Dimension reach, Strut strut, Dimension walls) {
+    boolean maybeThrough = reach.max() > 1 || strut.where() == Strut.Where.INTRAMEDULLARY;
+    double min = reach.min() > 1 ? walls.min() : 0;
+    double max = maybeThrough ? walls.max() : 0;
+    return new Dimension(min, max, walls.assumed() || min < max, walls.basis());
   }
 
   private static Dimension walls(Plate plate, Strut strut) {
