@@ -23,26 +23,45 @@ final class BiteMaker {
   private final List<OldTrack> older;
   private final boolean allTold;
   private final BoneShape bone;
+  private final boolean levelsOfBone;
 
+  /**
+   * Make one.
+   *
+   * @param levelsOfBone whether levels are those of the bone; else, told from the zone, they do not
+   *     tell where along the bone the screw lies, and so not how thick the bone is there
+   */
   BiteMaker(
       Track screw,
       Optional<ScrewRow.Track> stated,
       List<OldTrack> older,
       boolean allTold,
-      BoneShape bone) {
+      BoneShape bone,
+      boolean levelsOfBone) {
     this.screw = screw;
     this.stated = stated;
     this.older = older;
     this.allTold = allTold;
     this.bone = bone;
+    this.levelsOfBone = levelsOfBone;
+  }
+
+  /** Return how the screw stands to the old tracks, without working out its thread. */
+  Bite.Contact meets() {
+    List<Spacing> spacings = spacings();
+    return contact(spacings, clearance(spacings));
+  }
+
+  private List<Spacing> spacings() {
+    Dimension here = outer();
+    return older.stream()
+        .flatMap(old -> Spacing.between(screw, old.track(), here).stream())
+        .sorted(Comparator.comparingDouble(s -> s.clearance().min()))
+        .toList();
   }
 
   Bite bite() {
-    List<Spacing> spacings =
-        older.stream()
-            .flatMap(old -> Spacing.between(screw, old.track(), outer()).stream())
-            .sorted(Comparator.comparingDouble(s -> s.clearance().min()))
-            .toList();
+    List<Spacing> spacings = spacings();
     Optional<Dimension> clearance = clearance(spacings);
     Bite.Contact contact = contact(spacings, clearance);
     List<String> closest =
@@ -61,7 +80,11 @@ final class BiteMaker {
   }
 
   private Dimension outer() {
-    return screw.level().map(l -> bone.outerAt(l.middle())).orElseGet(bone::outerAtShaft);
+    return screw
+        .level()
+        .filter(level -> levelsOfBone)
+        .map(level -> bone.outerAt(level.middle()))
+        .orElseGet(bone::outerAtShaft);
   }
 
   private Optional<Dimension> clearance(List<Spacing> spacings) {
@@ -125,7 +148,8 @@ final class BiteMaker {
   }
 
   private Dimension cortex() {
-    return bone.cortexAt(screw.level().orElseThrow().middle());
+    return bone.cortexAt(
+        levelsOfBone ? screw.level().orElseThrow().middle() : bone.length().middle() / 2);
   }
 
   private List<Track> tracks() {

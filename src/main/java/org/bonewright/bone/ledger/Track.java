@@ -60,7 +60,8 @@ public record Track(
         name, round, implant, kind, level, Optional.of(entry), tilt, diameter, core, reach, state);
   }
 
-  Track at(Dimension newLevel) {
+  /** Return the same track at another level. */
+  public Track at(Dimension newLevel) {
     return new Track(
         name,
         round,
