@@ -64,8 +64,7 @@ final class DrawCommand implements Callable<Integer> {
     PrintWriter err = spec.commandLine().getErr();
     err.print(CaseInput.warnings(reading));
     err.flush();
-    String svg =
-        SvgWriter.write(Drawing.of(new Scene(subject, EveryMeasure.catalogue()), view));
+    String svg = SvgWriter.write(Drawing.of(new Scene(subject, EveryMeasure.catalogue()), view));
     new Output(Optional.ofNullable(output), spec.commandLine().getOut()).write(svg);
     return ExitCodes.DONE;
   }

@@ -52,9 +52,7 @@ final class CortexMap {
         Drawing.id(standing, View.MAP),
         title,
         Drawing.words(
-            standing,
-            title + ". " + view() + "; " + Drawing.origin(standing),
-            sheet.notes()));
+            standing, title + ". " + view() + "; " + Drawing.origin(standing), sheet.notes()));
   }
 
   private String view() {
@@ -94,8 +92,7 @@ final class CortexMap {
     covers.zone().ifPresent(inside::add);
     LabelPlacer labels =
         new LabelPlacer(
-            new TextBox(
-                scale.left() + 2, map.top() + 2, scale.right() - 2, map.bottom() - 2));
+            new TextBox(scale.left() + 2, map.top() + 2, scale.right() - 2, map.bottom() - 2));
     covers.zoneBox().ifPresent(labels::avoid);
     inside.addAll(covers.footprints());
     MapTracks tracks = new MapTracks(map, standing, labels);
@@ -103,8 +100,12 @@ final class CortexMap {
     tracks.label();
     sheet.add(
         List.of(
-            new Mark.Window(scale.left(), map.top(), scale.units(scale.to() - scale.from()),
-                map.height(), inside),
+            new Mark.Window(
+                scale.left(),
+                map.top(),
+                scale.units(scale.to() - scale.from()),
+                map.height(),
+                inside),
             new Mark.Box(
                 scale.left(),
                 map.top(),
@@ -131,14 +132,11 @@ final class CortexMap {
 
   private void ends(Unrolled map) {
     if (extent.whole()) {
-      List<String> name =
-          Captions.lines(Levels.nearEnd(standing.scene().boneName()), 9.5, 74);
+      List<String> name = Captions.lines(Levels.nearEnd(standing.scene().boneName()), 9.5, 74);
       double y = (map.top() + map.bottom()) / 2 - 6 * name.size();
       for (int i = 0; i < name.size(); i++) {
         sheet.add(
-            List.of(
-                new Mark.Label(
-                    6, y + 12 * i, name.get(i), 9.5, Mark.Anchor.START, false)));
+            List.of(new Mark.Label(6, y + 12 * i, name.get(i), 9.5, Mark.Anchor.START, false)));
       }
     }
   }
@@ -153,12 +151,7 @@ final class CortexMap {
     sheet.add(
         List.of(
             new Mark.Label(
-                scale.left() - 10,
-                y + 4,
-                "direction not recorded",
-                10.5,
-                Mark.Anchor.END,
-                false)));
+                scale.left() - 10, y + 4, "direction not recorded", 10.5, Mark.Anchor.END, false)));
     LabelPlacer labels =
         new LabelPlacer(
             new TextBox(scale.left() - 8, map.bottom() + 3, scale.right() + 60, y + 12));
@@ -171,7 +164,11 @@ final class CortexMap {
                   drilled,
                   List.of(
                       new Mark.Disc(
-                          x, y, r, r, drilled.own() ? Ink.UNSURE : Ink.old(drilled.old().track().round()))))));
+                          x,
+                          y,
+                          r,
+                          r,
+                          drilled.own() ? Ink.UNSURE : Ink.old(drilled.old().track().round()))))));
       labels.avoid(x, y, r);
       if (!drilled.own()) {
         sheet.uses(Key.old(drilled.old().track().round()));
@@ -194,7 +191,13 @@ final class CortexMap {
     sheet.note(
         free.unknown()
             .map(why -> "Where plate screws would find fresh bone cannot be told: " + why + ".")
-            .orElseGet(() -> "Free for " + free.screws() + ", by the levels of their axes: " + new FreeText(free, standing).line() + "."));
+            .orElseGet(
+                () ->
+                    "Free for "
+                        + free.screws()
+                        + ", by the levels of their axes: "
+                        + new FreeText(free, standing).line()
+                        + "."));
     Optional.of(new InWords(standing).unplaced())
         .filter(missing -> !missing.isEmpty())
         .ifPresent(

@@ -25,8 +25,7 @@ public final class Drawing {
   /** Return a word for the ids of a drawing: letters, digits and hyphens. */
   static String id(Standing standing, View view) {
     String name = view.name().toLowerCase(Locale.ROOT) + "-" + standing.scene().subject().id();
-    return name
-        .codePoints()
+    return name.codePoints()
         .map(c -> Character.isLetterOrDigit(c) && c < 128 ? c : '-')
         .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
         .toString();

@@ -72,8 +72,7 @@ enum Key {
       case OLD_3 -> List.of(new Mark.Disc(x, y, 4.8, 4.8, Ink.old(2)));
       case OLD_4 -> List.of(new Mark.Disc(x, y, 4.8, 4.8, Ink.old(3)));
       case FILLED ->
-          List.of(
-              new Mark.Disc(x, y, 4.8, 4.8, Ink.OLD), new Mark.Disc(x, y, 1.8, 1.8, Ink.SOLID));
+          List.of(new Mark.Disc(x, y, 4.8, 4.8, Ink.OLD), new Mark.Disc(x, y, 1.8, 1.8, Ink.SOLID));
       case ZONE -> List.of(new Mark.Box(x - 8, y - 5, 16, 10, Ink.ZONE));
       case BROKEN -> zigzag(x, y - 6, y + 6);
       case CUT -> List.of(Mark.Outline.line(Ink.CUT, x, y - 6, x, y + 6));
@@ -98,8 +97,7 @@ enum Key {
     List<Mark.Point> points = new java.util.ArrayList<>();
     int steps = (int) Math.max(4, Math.rint((bottom - top) / 5));
     for (int i = 0; i <= steps; i++) {
-      points.add(
-          new Mark.Point(x + (i % 2 == 0 ? -2.2 : 2.2), top + (bottom - top) * i / steps));
+      points.add(new Mark.Point(x + (i % 2 == 0 ? -2.2 : 2.2), top + (bottom - top) * i / steps));
     }
     return List.of(
         new Mark.Outline(points, false, Ink.BREAK_GAP), new Mark.Outline(points, false, Ink.BREAK));

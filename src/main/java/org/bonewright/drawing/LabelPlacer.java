@@ -45,9 +45,9 @@ final class LabelPlacer {
         double dx = Math.cos(angle) * (reach + GAP + half + ring * 7);
         double dy = Math.sin(angle) * (reach + GAP + size / 2 + ring * 7);
         Mark.Label label =
-            new Mark.Label(
-                x + dx, y - dy + size * 0.3, text, size, Mark.Anchor.MIDDLE, bold);
-        double cost = cost(TextBox.of(label)) + ring * 25 + (i == 0 ? 0 : i % 4 == 0 ? 2 : 4) + i * 0.01;
+            new Mark.Label(x + dx, y - dy + size * 0.3, text, size, Mark.Anchor.MIDDLE, bold);
+        double cost =
+            cost(TextBox.of(label)) + ring * 25 + (i == 0 ? 0 : i % 4 == 0 ? 2 : 4) + i * 0.01;
         if (cost < best) {
           best = cost;
           chosen = label;

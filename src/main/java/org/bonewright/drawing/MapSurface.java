@@ -51,9 +51,7 @@ final class MapSurface {
     }
     return marks.isEmpty()
         ? List.of()
-        : List.of(
-            new Mark.Thing(
-                "corridor", "", new FreeText(free, standing).on(surface), marks));
+        : List.of(new Mark.Thing("corridor", "", new FreeText(free, standing).on(surface), marks));
   }
 
   /** Return the zone, all round the bone. */
@@ -73,7 +71,11 @@ final class MapSurface {
       double width = Math.max(2.4, map.scale().units(to - from));
       marks.add(
           new Mark.Box(
-              map.scale().x((from + to) / 2) - width / 2, map.top(), width, map.height(), Ink.ZONE));
+              map.scale().x((from + to) / 2) - width / 2,
+              map.top(),
+              width,
+              map.height(),
+              Ink.ZONE));
     }
     double outerFrom = centre.min() - most;
     double outerTo = centre.max() + most;
@@ -132,8 +134,7 @@ final class MapSurface {
             to.get().middle(),
             strut.outerMm().map(Quantity::middle).orElse(10.0)
           };
-          inside.add(
-              strip("strut", metal.path(), strut.surface().get(), place, Ink.STRUT));
+          inside.add(strip("strut", metal.path(), strut.surface().get(), place, Ink.STRUT));
         }
       } else if (metal.implant() instanceof Cerclage cerclage) {
         loops(metal, cerclage).ifPresent(inside::add);
@@ -142,8 +143,7 @@ final class MapSurface {
     return inside;
   }
 
-  private Mark strip(
-      String kind, String path, Direction surface, double[] place, Ink ink) {
+  private Mark strip(String kind, String path, Direction surface, double[] place, Ink ink) {
     double half = map.scale().units(place[2]) / 2;
     return new Mark.Thing(
         kind,
@@ -162,8 +162,7 @@ final class MapSurface {
                         ink))));
   }
 
-  private void holes(
-      Standing.Laid laid, PlateForm form, Direction surface, List<Mark> inside) {
+  private void holes(Standing.Laid laid, PlateForm form, Direction surface, List<Mark> inside) {
     double r = map.scale().units(form.screw() * 1.15) / 2;
     laid.placed()
         .allHoles()

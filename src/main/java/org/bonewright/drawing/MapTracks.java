@@ -90,19 +90,16 @@ final class MapTracks {
     double x = map.x(opening.level());
     List<Mark> marks =
         new ArrayList<>(
-            map.around(
-                map.y(opening.direction()), r + 2, y -> sign(drilled, opening, x, y, r)));
+            map.around(map.y(opening.direction()), r + 2, y -> sign(drilled, opening, x, y, r)));
     Dimension level = track.level().orElseThrow();
     if (opening.near() && map.scale().units(level.max() - level.min()) > 3) {
       used.add(Key.RANGE);
-      marks.addAll(
-          Key.whisker(map.x(level.min()), map.x(level.max()), map.y(opening.direction())));
+      marks.addAll(Key.whisker(map.x(level.min()), map.x(level.max()), map.y(opening.direction())));
     }
     return marks;
   }
 
-  private List<Mark> sign(
-      Standing.Drilled drilled, Opening opening, double x, double y, double r) {
+  private List<Mark> sign(Standing.Drilled drilled, Opening opening, double x, double y, double r) {
     Track track = drilled.old().track();
     if (!drilled.own()) {
       used.add(Key.old(track.round()));
@@ -243,12 +240,14 @@ final class MapTracks {
     Track track = drilled.old().track();
     for (Opening opening : openings(track)) {
       String number = StripRows.number(track);
-      String name = number.isEmpty() ? track.name().substring(track.name().indexOf('/') + 1) : number;
+      String name =
+          number.isEmpty() ? track.name().substring(track.name().indexOf('/') + 1) : number;
       String text = isTaken(drilled, opening.near()) ? name + ": " + left(drilled, opening) : name;
       labels.put(
           map.x(opening.level()),
           map.y(opening.direction()),
-          radius(track) * (drilled.own() && track.kind() == Track.Kind.LOCKING_PLATE_SCREW ? 1.1 : 1),
+          radius(track)
+              * (drilled.own() && track.kind() == Track.Kind.LOCKING_PLATE_SCREW ? 1.1 : 1),
           text,
           drilled.own() ? 11 : 9.5,
           drilled.own());

@@ -40,8 +40,7 @@ public sealed interface Mark {
   }
 
   /** Marks of which only what lies in a rectangle is seen. */
-  record Window(double x, double y, double width, double height, List<Mark> marks)
-      implements Mark {
+  record Window(double x, double y, double width, double height, List<Mark> marks) implements Mark {
     public Window {
       marks = List.copyOf(marks);
     }

@@ -7,8 +7,8 @@ import org.bonewright.casefile.Quantity;
 import org.bonewright.drawing.words.Standing;
 
 /**
- * From where to where a nail is drawn. The file records no level of a nail: it is drawn from the end
- * of the bone at which it went in, as long as it is, and moved so that it covers all its bolts.
+ * From where to where a nail is drawn. The file records no level of a nail: it is drawn from the
+ * end of the bone at which it went in, as long as it is, and moved so that it covers all its bolts.
  *
  * @param from level in mm
  * @param to level in mm

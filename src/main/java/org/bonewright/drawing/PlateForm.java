@@ -50,8 +50,9 @@ final class PlateForm {
   }
 
   /**
-   * Return from where to where it lies; nothing where its level is not known. With a number of holes
-   * it ends half of what its length leaves beyond the outer holes, else beyond the last hole named.
+   * Return from where to where it lies; nothing where its level is not known. With a number of
+   * holes it ends half of what its length leaves beyond the outer holes, else beyond the last hole
+   * named.
    */
   Optional<Span> span() {
     int last = plate.holes().orElseGet(() -> laid.placed().allHoles().max().orElse(1));

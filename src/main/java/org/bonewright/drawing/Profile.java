@@ -33,7 +33,9 @@ record Profile(
     return new Direction((up.degrees() + turn + 360) % 360);
   }
 
-  /** Return 1 for the surface that looks up, -1 for the one that looks down, 0 for those between. */
+  /**
+   * Return 1 for the surface that looks up, -1 for the one that looks down, 0 for those between.
+   */
   double rise(Direction direction) {
     return Math.cos(Math.toRadians(direction.degrees() - up.degrees()));
   }

@@ -8,8 +8,8 @@ import java.util.Set;
 import org.bonewright.bone.Dimension;
 
 /**
- * Rows of signs above or below the bone, each exactly at its level: one row for each implant or each
- * set of old tracks. Texts that would run into each other move up a lane.
+ * Rows of signs above or below the bone, each exactly at its level: one row for each implant or
+ * each set of old tracks. Texts that would run into each other move up a lane.
  */
 final class Rows {
 
@@ -48,15 +48,13 @@ final class Rows {
     }
     double height = Math.max(2, lanes.size()) * LANE + SIGN;
     double sign = y + height - SIGN / 2;
-    marks.add(
-        Mark.Outline.line(Ink.GRID, scale.left() - 6, sign, scale.right() + 6, sign));
+    marks.add(Mark.Outline.line(Ink.GRID, scale.left() - 6, sign, scale.right() + 6, sign));
     caption(row, sign);
     for (int i = 0; i < entries.size(); i++) {
       Entry entry = entries.get(i);
       double x = scale.x(entry.level().middle());
       if (scale.units(entry.level().max() - entry.level().min()) > 3) {
-        marks.addAll(
-            Key.whisker(scale.x(entry.level().min()), scale.x(entry.level().max()), sign));
+        marks.addAll(Key.whisker(scale.x(entry.level().min()), scale.x(entry.level().max()), sign));
         used.add(Key.RANGE);
       }
       marks.addAll(entry.key().at(x, sign));
@@ -66,8 +64,7 @@ final class Rows {
       if (laneOf.get(i) > 0) {
         marks.add(Mark.Outline.line(Ink.LEADER, x, sign - SIGN / 2, x, base + 2));
       }
-      marks.add(
-          new Mark.Label(label.x(), base, label.text(), TEXT, label.anchor(), label.bold()));
+      marks.add(new Mark.Label(label.x(), base, label.text(), TEXT, label.anchor(), label.bold()));
     }
     y += height + 3;
   }

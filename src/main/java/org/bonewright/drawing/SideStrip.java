@@ -7,7 +7,6 @@ import java.util.Optional;
 import org.bonewright.bone.ledger.Track;
 import org.bonewright.casefile.Bone;
 import org.bonewright.casefile.Cerclage;
-import org.bonewright.casefile.Direction;
 import org.bonewright.casefile.ExternalFixator;
 import org.bonewright.casefile.Nail;
 import org.bonewright.casefile.Plate;
@@ -15,7 +14,6 @@ import org.bonewright.casefile.Strut;
 import org.bonewright.drawing.words.InWords;
 import org.bonewright.drawing.words.Levels;
 import org.bonewright.drawing.words.Standing;
-import org.bonewright.drawing.words.Surfaces;
 
 /** Draws the bone from the side, near end left, with a row of signs for each implant. */
 final class SideStrip {
@@ -162,9 +160,7 @@ final class SideStrip {
         Captions.lines(Levels.nearEnd(standing.scene().boneName()), 10.5, Sheet.LEFT - 24);
     for (int i = 0; i < name.size(); i++) {
       sheet.add(
-          List.of(
-              new Mark.Label(
-                  8, y + 4 + 13 * i, name.get(i), 10.5, Mark.Anchor.START, false)));
+          List.of(new Mark.Label(8, y + 4 + 13 * i, name.get(i), 10.5, Mark.Anchor.START, false)));
     }
     extent
         .farEnd()
@@ -223,7 +219,6 @@ final class SideStrip {
         .operation()
         .outcome()
         .flatMap(outcome -> outcome.mode())
-        .map(
-            mode -> "What became of it: " + Captions.word(mode).replace('-', ' ') + ".");
+        .map(mode -> "What became of it: " + Captions.word(mode).replace('-', ' ') + ".");
   }
 }

@@ -47,8 +47,7 @@ final class StripBone {
     marks.add(new Mark.Outline(canal.subList(0, canal.size() / 2), false, Ink.CANAL));
     marks.add(new Mark.Outline(canal.subList(canal.size() / 2, canal.size()), false, Ink.CANAL));
     double known = measured.isEmpty() ? from : Math.max(from, measured.get(0));
-    double last =
-        measured.isEmpty() ? from : Math.min(to, measured.get(measured.size() - 1));
+    double last = measured.isEmpty() ? from : Math.min(to, measured.get(measured.size() - 1));
     edges(marks, from, known, Ink.BONE_GUESSED);
     edges(marks, known, last, Ink.BONE);
     edges(marks, last, to, Ink.BONE_GUESSED);
@@ -69,11 +68,12 @@ final class StripBone {
     List<Mark.Point> points = new ArrayList<>();
     List<Double> levels = Profile.levels(a, b);
     levels.forEach(
-        l -> points.add(new Mark.Point(profile.x(l), profile.y(Math.max(0.2, half.applyAsDouble(l))))));
+        l ->
+            points.add(
+                new Mark.Point(profile.x(l), profile.y(Math.max(0.2, half.applyAsDouble(l))))));
     for (int i = levels.size() - 1; i >= 0; i--) {
       double l = levels.get(i);
-      points.add(
-          new Mark.Point(profile.x(l), profile.y(-Math.max(0.2, half.applyAsDouble(l)))));
+      points.add(new Mark.Point(profile.x(l), profile.y(-Math.max(0.2, half.applyAsDouble(l)))));
     }
     return points;
   }
@@ -96,11 +96,7 @@ final class StripBone {
   private Mark end(double level) {
     double half = half(level);
     return Mark.Outline.line(
-        Ink.BONE_GUESSED,
-        profile.x(level),
-        profile.y(half),
-        profile.x(level),
-        profile.y(-half));
+        Ink.BONE_GUESSED, profile.x(level), profile.y(half), profile.x(level), profile.y(-half));
   }
 
   /** Return the zone: hatched where it certainly is, a dotted outline where it may be. */
@@ -112,8 +108,7 @@ final class StripBone {
     double reach = profile.radius(centre.middle()) + 2;
     List<Mark> marks = new ArrayList<>();
     if (zone.length().isEmpty()) {
-      marks.addAll(
-          Key.zigzag(profile.x(centre.middle()), profile.y(reach), profile.y(-reach)));
+      marks.addAll(Key.zigzag(profile.x(centre.middle()), profile.y(reach), profile.y(-reach)));
       return Optional.of(new Mark.Thing("zone", "", "zone, length not recorded", marks));
     }
     Dimension length = zone.length().get();

@@ -56,10 +56,7 @@ final class StripMetal {
                 new Mark.Point(left + tip, bottom));
     return Optional.of(
         new Mark.Thing(
-            "nail",
-            metal.path(),
-            metal.path(),
-            List.of(new Mark.Outline(points, true, Ink.NAIL))));
+            "nail", metal.path(), metal.path(), List.of(new Mark.Outline(points, true, Ink.NAIL))));
   }
 
   /** Return a bolt, pin or lag screw that is in the bone, or an empty old track. */
@@ -145,7 +142,11 @@ final class StripMetal {
         double reach = profile.radius(from) + BAR;
         bars.add(
             new Mark.Box(
-                x - 3, profile.y(reach), 6, profile.scale().units(2 * reach), Ink.BAR.withoutFill()));
+                x - 3,
+                profile.y(reach),
+                6,
+                profile.scale().units(2 * reach),
+                Ink.BAR.withoutFill()));
       }
     }
     for (int bar = 0; bar < Math.min(2, fixator.bars().orElse(1)); bar++) {
@@ -171,7 +172,8 @@ final class StripMetal {
     double outer = wide / 2;
     if (strut.where() == Strut.Where.ONLAY) {
       double thick = strut.wallMm().map(Quantity::middle).orElse(4.0);
-      Direction surface = strut.surface().orElse(new Direction((profile.up().degrees() + 180) % 360));
+      Direction surface =
+          strut.surface().orElse(new Direction((profile.up().degrees() + 180) % 360));
       double rise = profile.rise(surface);
       double across = Math.sqrt(Math.max(0, 1 - rise * rise));
       double centre = (profile.radius((from.get() + to.get()) / 2) + thick / 2) * rise;
@@ -186,8 +188,7 @@ final class StripMetal {
             profile.x(to.get()) - profile.x(from.get()),
             profile.scale().units(outer - inner),
             Ink.STRUT);
-    return Optional.of(
-        new Mark.Thing("strut", metal.path(), metal.path(), List.of(box)));
+    return Optional.of(new Mark.Thing("strut", metal.path(), metal.path(), List.of(box)));
   }
 
   /** Return the loops of a cerclage. */

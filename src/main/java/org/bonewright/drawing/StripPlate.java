@@ -147,9 +147,9 @@ final class StripPlate {
         row.lengthMm()
             .map(length -> outside - length.middle() * Math.cos(Math.toRadians(tilt)))
             .or(() -> row.tipBeyondMm().map(beyond -> -radius - beyond.middle()))
-            .orElse(reach == Track.Reach.NEAR_CORTEX ? radius - profile.wall(level) - 1 : -radius - 1);
-    StripScrew.Rod rod =
-        new StripScrew.Rod(level, surface(), tilt, outside, tip, diameter);
+            .orElse(
+                reach == Track.Reach.NEAR_CORTEX ? radius - profile.wall(level) - 1 : -radius - 1);
+    StripScrew.Rod rod = new StripScrew.Rod(level, surface(), tilt, outside, tip, diameter);
     List<Mark> marks = new ArrayList<>();
     boolean guessed = reach == Track.Reach.UNSURE && row.lengthMm().isEmpty();
     if (guessed && !screws.isEndOn(surface())) {

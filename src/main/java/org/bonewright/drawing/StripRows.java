@@ -106,9 +106,15 @@ final class StripRows {
         add(rows, metal.path(), "cerclage", loops);
       } else if (metal.implant() instanceof Strut strut) {
         standing
-            .level(Quantity.of((strut.fromMm().middle() + strut.toMm().middle()) / 2), metal.round())
+            .level(
+                Quantity.of((strut.fromMm().middle() + strut.toMm().middle()) / 2), metal.round())
             .ifPresent(
-                l -> rows.add(row(metal.path(), under(strut), new Rows.Entry(l, Key.STRUT, span(strut)))));
+                l ->
+                    rows.add(
+                        row(
+                            metal.path(),
+                            under(strut),
+                            new Rows.Entry(l, Key.STRUT, span(strut)))));
       }
     }
     return rows;

@@ -94,7 +94,11 @@ final class StripScrew {
       double upper = profile.y((rod.outside() + 0.7) * rise);
       head.add(
           new Mark.Box(
-              x - wide, Math.min(upper, inside), 2 * wide, Math.abs(inside - upper), Ink.SCREW_LOCKING));
+              x - wide,
+              Math.min(upper, inside),
+              2 * wide,
+              Math.abs(inside - upper),
+              Ink.SCREW_LOCKING));
     } else {
       double wide = half * 1.8;
       head.add(

@@ -11,8 +11,8 @@ import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
 
 /**
- * Writes a picture as SVG 1.1 that needs no style sheet, script or font of its own. The same picture
- * gives the same bytes.
+ * Writes a picture as SVG 1.1 that needs no style sheet, script or font of its own. The same
+ * picture gives the same bytes.
  */
 public final class SvgWriter {
 
@@ -55,8 +55,7 @@ public final class SvgWriter {
     patterns();
     newLine();
     mark(
-        new Mark.Box(
-            0, 0, picture.width(), picture.height(), Ink.SMOOTH.withoutStroke("#ffffff")));
+        new Mark.Box(0, 0, picture.width(), picture.height(), Ink.SMOOTH.withoutStroke("#ffffff")));
     for (Mark mark : picture.marks()) {
       newLine();
       mark(mark);

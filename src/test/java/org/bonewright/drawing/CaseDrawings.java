@@ -56,8 +56,7 @@ final class CaseDrawings {
   }
 
   static Drawn draw(Subject subject, View view) {
-    return new Drawn(
-        subject, view, Drawing.of(new Scene(subject, EveryMeasure.catalogue()), view));
+    return new Drawn(subject, view, Drawing.of(new Scene(subject, EveryMeasure.catalogue()), view));
   }
 
   static Drawn draw(CaseFile file, String subject, View view) {

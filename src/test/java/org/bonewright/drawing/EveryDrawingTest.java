@@ -133,8 +133,8 @@ class EveryDrawingTest {
   }
 
   /**
-   * A bolt without a level has no place; nor have, on the map, the holes of a plate whose surface is
-   * not recorded.
+   * A bolt without a level has no place; nor have, on the map, the holes of a plate whose surface
+   * is not recorded.
    */
   private static boolean hasPlace(CaseDrawings.Drawn drawn, String name) {
     boolean lostBolt =

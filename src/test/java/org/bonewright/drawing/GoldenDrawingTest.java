@@ -21,8 +21,8 @@ import org.junit.jupiter.api.TestFactory;
 
 /**
  * Holds drawings and accounts against the copies under src/test/resources/golden/drawing. After a
- * change that is meant, run with {@code -Dbless=true}, render what has changed and look at it before
- * it is committed.
+ * change that is meant, run with {@code -Dbless=true}, render what has changed and look at it
+ * before it is committed.
  */
 class GoldenDrawingTest {
 

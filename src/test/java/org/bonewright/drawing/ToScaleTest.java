@@ -26,7 +26,8 @@ class ToScaleTest {
   @Test
   void a_hole_stands_at_its_level() {
     // Holes 16 mm apart from 209: hole 1 at 817, hole 8 at 190 + 3 × 321 = 1153.
-    assertThat(middle(box(strip("op-1"), "hole", "op-1/plate-1 hole 1"))).isEqualTo(817, within(CLOSE));
+    assertThat(middle(box(strip("op-1"), "hole", "op-1/plate-1 hole 1")))
+        .isEqualTo(817, within(CLOSE));
     assertThat(middle(box(strip("op-1"), "hole", "op-1/plate-1 hole 8")))
         .isEqualTo(1153, within(CLOSE));
   }
@@ -84,8 +85,7 @@ class ToScaleTest {
             .map(Mark.Outline.class::cast)
             .findFirst()
             .orElseThrow();
-    assertThat(shaft.points().get(3).y() - shaft.points().get(0).y())
-        .isEqualTo(102, within(CLOSE));
+    assertThat(shaft.points().get(3).y() - shaft.points().get(0).y()).isEqualTo(102, within(CLOSE));
   }
 
   @Test

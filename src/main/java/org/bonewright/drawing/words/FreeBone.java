@@ -99,9 +99,7 @@ public record FreeBone(
             file.plans().stream().filter(plan -> plan.chosen().orElse(false)),
             file.plans().stream().filter(plan -> !plan.chosen().orElse(false)));
     return last(first, "")
-        .or(
-            () ->
-                plans.flatMap(plan -> last(plan.stages(), plan.id() + "/").stream()).findFirst())
+        .or(() -> plans.flatMap(plan -> last(plan.stages(), plan.id() + "/").stream()).findFirst())
         .or(() -> last(standing.scene().subject().before(), ""))
         .orElseGet(() -> usual(standing));
   }

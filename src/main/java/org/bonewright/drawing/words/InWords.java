@@ -156,9 +156,7 @@ public final class InWords {
           text,
           laid,
           "; open ",
-          hole ->
-              !laid.placed().isFilled(hole)
-                  && !laid.placed().plate().plugged().contains(hole));
+          hole -> !laid.placed().isFilled(hole) && !laid.placed().plate().plugged().contains(hole));
     }
     laid.broken().ifPresent(hole -> text.append("; broken at hole ").append(hole));
     return text.toString();
@@ -288,5 +286,4 @@ public final class InWords {
   static String number(Quantity quantity) {
     return Dimension.stated(quantity, "").numbers();
   }
-
 }

@@ -93,20 +93,12 @@ public final class Standing {
 
   /** Return the zone in these levels; its centre is 0 where levels are counted from it. */
   public FractureZone zone() {
-    return levels.fromLandmark()
-        ? scene.zone()
-        : ledger.zoneOfLevels(ledger.rounds() - 1);
+    return levels.fromLandmark() ? scene.zone() : ledger.zoneOfLevels(ledger.rounds() - 1);
   }
 
   /** Return the level of the near end of the bone, mm; meant where levels are from the landmark. */
   public double nearEnd() {
-    return -scene
-        .subject()
-        .caseFile()
-        .bone()
-        .landmarkOffsetMm()
-        .map(Quantity::middle)
-        .orElse(0.0);
+    return -scene.subject().caseFile().bone().landmarkOffsetMm().map(Quantity::middle).orElse(0.0);
   }
 
   /** Return the level of the far end of the bone, less what resections took. */
@@ -155,8 +147,7 @@ public final class Standing {
   /** The file names the hole, not the plate: only the one plate of an operation is marked. */
   private Optional<Integer> broken(Metal metal, Plate plate) {
     Operation by = scene.subject().upToHere().get(metal.round());
-    long plates =
-        by.fixation().orElse(List.of()).stream().filter(Plate.class::isInstance).count();
+    long plates = by.fixation().orElse(List.of()).stream().filter(Plate.class::isInstance).count();
     boolean broke =
         by.outcome()
             .flatMap(outcome -> outcome.mode())
@@ -184,7 +175,9 @@ public final class Standing {
    */
   public Optional<Dimension> level(Quantity read, int round) {
     Dimension level = Dimension.stated(read, "level stated");
-    return levels.fromLandmark() ? ledger.cuts().moved(level, round, lastRound()) : Optional.empty();
+    return levels.fromLandmark()
+        ? ledger.cuts().moved(level, round, lastRound())
+        : Optional.empty();
   }
 
   private int lastRound() {
