@@ -93,7 +93,7 @@ final class CortexMap {
     LabelPlacer labels =
         new LabelPlacer(
             new TextBox(scale.left() + 2, map.top() + 2, scale.right() - 2, map.bottom() - 2));
-    covers.zoneBox().ifPresent(labels::avoid);
+    covers.openHoles().forEach(labels::avoid);
     inside.addAll(covers.footprints());
     MapTracks tracks = new MapTracks(map, standing, labels);
     inside.addAll(tracks.marks());

@@ -52,10 +52,15 @@ public final class Drawing {
       sentences.add("Cut out: " + join(cuts));
     }
     sentences.addAll(more);
-    return sentences.stream()
-            .map(s -> s.substring(0, 1).toUpperCase(Locale.ROOT) + s.substring(1))
-            .collect(Collectors.joining(". "))
-        + ".";
+    return sentences.stream().map(Drawing::sentence).collect(Collectors.joining(" "));
+  }
+
+  /** Return a sentence with its capital and full stop; the name of an implant keeps its letter. */
+  private static String sentence(String words) {
+    String first = words.split(" ", 2)[0];
+    String begun =
+        first.contains("/") ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    return begun.endsWith(".") ? begun : begun + ".";
   }
 
   private static String join(List<String> parts) {

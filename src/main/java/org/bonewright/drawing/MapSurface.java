@@ -91,18 +91,30 @@ final class MapSurface {
     return Optional.of(new Mark.Thing("zone", "", new InWords(standing).zone(), marks));
   }
 
-  /** Return the room that the zone takes. */
-  Optional<TextBox> zoneBox() {
-    FractureZone zone = standing.zone();
-    double half = zone.length().map(Dimension::max).orElse(0.0) / 2;
-    return zone.centre()
-        .map(
-            centre ->
-                new TextBox(
-                    map.scale().x(centre.min() - half) - 2,
-                    map.top(),
-                    map.scale().x(centre.max() + half) + 2,
-                    map.bottom()));
+  /** Return the room that open holes take, which no label should cover. */
+  List<TextBox> openHoles() {
+    List<TextBox> rooms = new ArrayList<>();
+    for (Standing.Laid laid : standing.plates()) {
+      double r = map.scale().units(new PlateForm(standing, laid).screw()) / 2;
+      laid.placed()
+          .plate()
+          .surface()
+          .ifPresent(
+              surface ->
+                  laid.placed()
+                      .allHoles()
+                      .filter(hole -> !laid.placed().isFilled(hole))
+                      .mapToObj(hole -> standing.level(laid, hole))
+                      .flatMap(Optional::stream)
+                      .forEach(level -> rooms.add(room(level, surface, r))));
+    }
+    return rooms;
+  }
+
+  private TextBox room(Dimension level, Direction surface, double r) {
+    double x = map.x(level.middle());
+    double y = map.y(surface);
+    return new TextBox(x - r, y - r, x + r, y + r);
   }
 
   /** Return plates, onlay struts and loops as they cover the surface. */

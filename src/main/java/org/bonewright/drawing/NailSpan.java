@@ -22,11 +22,16 @@ record NailSpan(double from, double to, boolean entersNear, boolean lengthKnown)
   /**
    * Return the span of a nail in a bone.
    *
-   * @param near level of the near end of the bone
-   * @param far level of the far end
+   * @param extent the part of the bone that is drawn; where that is not all of it, nothing tells
+   *     where the nail ends, and it is drawn all through
    */
-  static Optional<NailSpan> of(Standing standing, Standing.Metal metal, double near, double far) {
+  static Optional<NailSpan> of(Standing standing, Standing.Metal metal, Extent extent) {
     Nail nail = (Nail) metal.implant();
+    double near = extent.from();
+    double far = extent.to();
+    if (!extent.whole()) {
+      return Optional.of(new NailSpan(near, far, true, false));
+    }
     double[] bolts =
         standing.tracks().stream()
             .map(drilled -> drilled.old().track())

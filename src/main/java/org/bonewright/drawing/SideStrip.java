@@ -104,7 +104,7 @@ final class SideStrip {
     each(Nail.class)
         .forEach(
             nail ->
-                NailSpan.of(standing, nail, extent.from(), extent.to())
+                NailSpan.of(standing, nail, extent)
                     .flatMap(span -> metal.nail(nail, span))
                     .ifPresent(marks::add));
     each(Strut.class).forEach(strut -> metal.strut(strut).ifPresent(marks::add));
@@ -187,10 +187,7 @@ final class SideStrip {
       }
     }
     for (Standing.Metal nail : each(Nail.class)) {
-      sheet.note(
-          nail.path()
-              + ": its level is not recorded; drawn from the end at which it went in"
-              + (((Nail) nail.implant()).lengthMm().isPresent() ? "." : ", to its last bolt."));
+      sheet.note(nail.path() + ": its level is not recorded; drawn " + drawnFrom(nail) + ".");
     }
     if (!each(ExternalFixator.class).isEmpty()) {
       sheet.note("The distance of a fixator's bars from the bone is not recorded; drawn outside.");
@@ -211,6 +208,14 @@ final class SideStrip {
       sheet.uses(Key.BROKEN);
     }
     failure().ifPresent(sheet::note);
+  }
+
+  private String drawnFrom(Standing.Metal nail) {
+    if (!extent.whole()) {
+      return "all through, its ends are not shown";
+    }
+    return "from the end at which it went in"
+        + (((Nail) nail.implant()).lengthMm().isPresent() ? "" : ", to its last bolt");
   }
 
   private Optional<String> failure() {

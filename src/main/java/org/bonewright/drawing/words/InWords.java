@@ -59,7 +59,11 @@ public final class InWords {
       } else if (metal.implant() instanceof Strut strut) {
         all.add(strut(metal, strut));
       } else if (metal.implant() instanceof Cerclage cerclage) {
-        all.add(metal.path() + ": cerclage, loops at " + numbers(cerclage.atMm()) + " mm");
+        String at = numbers(cerclage.atMm());
+        all.add(
+            metal.path()
+                + ": cerclage, "
+                + (at.isEmpty() ? "levels not recorded" : "loops at " + at + " mm as recorded"));
       }
     }
     standing.plates().forEach(laid -> all.add(plate(laid)));
@@ -91,13 +95,26 @@ public final class InWords {
     if (count.isEmpty()) {
       return what + "s not recorded";
     }
+    if (count.get() == 0) {
+      return "no " + what + "s";
+    }
     List<String> levels =
         filled(path).stream()
-            .map(t -> t.level().map(Dimension::numbers).orElse("an unknown level"))
+            .flatMap(track -> track.level().stream())
+            .map(Dimension::numbers)
             .toList();
-    return count.get() == 0
-        ? "no " + what + "s"
-        : what + (levels.size() == 1 ? "" : "s") + " at " + String.join(", ", levels) + " mm";
+    long lost = filled(path).size() - levels.size();
+    String known =
+        levels.isEmpty()
+            ? ""
+            : plural(what, levels.size()) + " at " + String.join(", ", levels) + " mm";
+    String unknown =
+        lost == 0 ? "" : lost + " " + plural(what, lost) + " whose level is not recorded";
+    return known + (known.isEmpty() || unknown.isEmpty() ? "" : ", ") + unknown;
+  }
+
+  private static String plural(String what, long count) {
+    return count == 1 ? what : what + "s";
   }
 
   private List<Track> filled(String path) {
@@ -262,8 +279,9 @@ public final class InWords {
           (metal.implant() instanceof Strut strut
                   && standing.level(strut.fromMm(), metal.round()).isEmpty())
               || (metal.implant() instanceof Cerclage cerclage
-                  && cerclage.atMm().stream()
-                      .anyMatch(at -> standing.level(at, metal.round()).isEmpty()));
+                  && (cerclage.atMm().isEmpty()
+                      || cerclage.atMm().stream()
+                          .anyMatch(at -> standing.level(at, metal.round()).isEmpty())));
       if (lost) {
         missing.add(metal.path());
       }

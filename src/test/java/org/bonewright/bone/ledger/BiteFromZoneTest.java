@@ -35,8 +35,7 @@ class BiteFromZoneTest {
 
   @Test
   void a_screw_may_lie_where_the_bone_is_thinnest() {
-    BoneShape bone =
-        new BoneShape(FILE.bone(), Optional.empty(), EnumSet.of(BoneGrade.GOOD));
+    BoneShape bone = new BoneShape(FILE.bone(), Optional.empty(), EnumSet.of(BoneGrade.GOOD));
     Optional<FractureZone> zone = FILE.injury().zone().map(FractureZone::of);
     Ledger ledger =
         Ledger.of(

@@ -75,8 +75,7 @@ class StandingTest {
 
   @Test
   void metal_without_a_level_is_named_and_gets_none() {
-    CaseText text =
-        CaseText.nailed().at("/operations/0/fixation/0/bolts/2", "{atMm: null}");
+    CaseText text = CaseText.nailed().at("/operations/0/fixation/0/bolts/2", "{atMm: null}");
 
     assertThat(new InWords(standing(text, "op-1")).unplaced())
         .containsExactly("op-1/nail-1 bolt 3");
@@ -96,8 +95,7 @@ class StandingTest {
 
   @Test
   void the_upper_surface_of_a_clavicle_has_its_name() {
-    Standing clavicle =
-        now(CaseText.bare().with("{bone: {name: 'clavicle'}}"));
+    Standing clavicle = now(CaseText.bare().with("{bone: {name: 'clavicle'}}"));
 
     assertThat(clavicle.surfaces().name(new Direction(90))).isEqualTo("superior");
     assertThat(clavicle.surfaces().name(new Direction(225))).isEqualTo("posteroinferior");
@@ -124,8 +122,7 @@ class StandingTest {
 
     @Test
     void is_not_known_where_an_earlier_operation_does_not_tell_its_screws() {
-      Standing standing =
-          now(CaseText.plated().at("/operations/0/fixation/0", "{screws: null}"));
+      Standing standing = now(CaseText.plated().at("/operations/0/fixation/0", "{screws: null}"));
 
       assertThat(FreeBone.of(standing, List.of()).unknown())
           .contains("the file does not tell every earlier screw with its level");
