@@ -59,7 +59,9 @@ public final class Drawing {
   private static String sentence(String words) {
     String first = words.split(" ", 2)[0];
     String begun =
-        first.contains("/") ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+        first.contains("/")
+            ? words
+            : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     return begun.endsWith(".") ? begun : begun + ".";
   }
 

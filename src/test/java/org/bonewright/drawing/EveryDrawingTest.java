@@ -105,8 +105,7 @@ class EveryDrawingTest {
           assertThat(bounds.bottom()).isLessThanOrEqualTo(drawn.picture().height());
           CaseDrawings.marks(drawn.picture(), Mark.Outline.class).stream()
               .flatMap(outline -> outline.points().stream())
-              .forEach(
-                  point -> assertThat(point.x()).isBetween(0.0, drawn.picture().width()));
+              .forEach(point -> assertThat(point.x()).isBetween(0.0, drawn.picture().width()));
         });
   }
 
@@ -128,7 +127,8 @@ class EveryDrawingTest {
           List<String> placed = expected.stream().filter(name -> hasPlace(drawn, name)).toList();
           assertThat(found).containsExactlyInAnyOrderElementsOf(placed);
           String said = drawn.picture().description();
-          String notDrawn = said.substring(Math.max(0, said.indexOf("Not drawn, level not known:")));
+          String notDrawn =
+              said.substring(Math.max(0, said.indexOf("Not drawn, level not known:")));
           expected.stream()
               .filter(name -> !placed.contains(name) && name.startsWith("bolt "))
               .forEach(name -> assertThat(notDrawn).contains(name.substring("bolt ".length())));

@@ -103,7 +103,7 @@ public final class InWords {
             .flatMap(track -> track.level().stream())
             .map(Dimension::numbers)
             .toList();
-    long lost = filled(path).size() - levels.size();
+    int lost = filled(path).size() - levels.size();
     String known =
         levels.isEmpty()
             ? ""
@@ -113,7 +113,7 @@ public final class InWords {
     return known + (known.isEmpty() || unknown.isEmpty() ? "" : ", ") + unknown;
   }
 
-  private static String plural(String what, long count) {
+  private static String plural(String what, int count) {
     return count == 1 ? what : what + "s";
   }
 
