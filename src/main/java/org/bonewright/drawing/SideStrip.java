@@ -132,7 +132,7 @@ final class SideStrip {
         .forEach(drilled -> metal.track(drilled).ifPresent(marks::add));
     each(ExternalFixator.class).forEach(fixator -> marks.addAll(metal.frame(fixator)));
     each(Cerclage.class).forEach(cerclage -> marks.addAll(metal.cerclage(cerclage)));
-    rows.pieces(at).forEach(marks::add);
+    marks.addAll(metal.pieces());
     return marks;
   }
 

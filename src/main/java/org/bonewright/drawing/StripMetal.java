@@ -230,4 +230,25 @@ final class StripMetal {
             Ink.OTHER);
     return Optional.of(new Mark.Thing("other", "", implant.what(), List.of(box)));
   }
+
+  /** Return the pieces left behind, in the bone. */
+  List<Mark> pieces() {
+    List<Mark> marks = new ArrayList<>();
+    standing
+        .pieces()
+        .forEach(
+            piece ->
+                piece
+                    .level()
+                    .flatMap(level -> standing.level(level, standing.roundOf(piece)))
+                    .ifPresent(
+                        l ->
+                            marks.add(
+                                new Mark.Thing(
+                                    "piece",
+                                    piece.path(),
+                                    piece.path() + ", " + piece.piece().orElse(""),
+                                    Key.PIECE.at(profile.x(l.middle()), profile.y(0))))));
+    return marks;
+  }
 }

@@ -211,27 +211,6 @@ final class StripRows {
     return rows;
   }
 
-  /** Return the pieces left behind, in the bone. */
-  List<Mark> pieces(Profile at) {
-    List<Mark> marks = new ArrayList<>();
-    standing
-        .pieces()
-        .forEach(
-            piece ->
-                piece
-                    .level()
-                    .flatMap(level -> standing.level(level, standing.roundOf(piece)))
-                    .ifPresent(
-                        l ->
-                            marks.add(
-                                new Mark.Thing(
-                                    "piece",
-                                    piece.path(),
-                                    piece.path() + ", " + piece.piece().orElse(""),
-                                    Key.PIECE.at(at.x(l.middle()), at.y(0))))));
-    return marks;
-  }
-
   /** Return where the ends of each cut met, as it reads now. */
   Map<Cuts.Cut, Dimension> cutLevels() {
     Map<Cuts.Cut, Dimension> levels = new LinkedHashMap<>();

@@ -255,46 +255,7 @@ public final class InWords {
 
   /** Return what is in the bone but has no known place, so that it is not drawn. */
   public List<String> unplaced() {
-    List<String> missing = new ArrayList<>();
-    standing.plates().stream()
-        .filter(laid -> standing.level(laid, 1).isEmpty())
-        .forEach(laid -> missing.add(laid.metal().path() + " with its screws"));
-    standing.tracks().stream()
-        .map(drilled -> drilled.old().track())
-        .filter(track -> track.level().isEmpty())
-        .filter(track -> track.kind() != Track.Kind.PLATE_SCREW)
-        .filter(track -> track.kind() != Track.Kind.LOCKING_PLATE_SCREW)
-        .forEach(track -> missing.add(track.name()));
-    standing.tracks().stream()
-        .filter(drilled -> !drilled.old().filled())
-        .map(drilled -> drilled.old().track())
-        .filter(track -> track.level().isEmpty())
-        .filter(
-            track ->
-                track.kind() == Track.Kind.PLATE_SCREW
-                    || track.kind() == Track.Kind.LOCKING_PLATE_SCREW)
-        .forEach(track -> missing.add("old track " + track.name()));
-    for (Standing.Metal metal : standing.metal()) {
-      boolean lost =
-          (metal.implant() instanceof Strut strut
-                  && standing.level(strut.fromMm(), metal.round()).isEmpty())
-              || (metal.implant() instanceof Cerclage cerclage
-                  && (cerclage.atMm().isEmpty()
-                      || cerclage.atMm().stream()
-                          .anyMatch(at -> standing.level(at, metal.round()).isEmpty())));
-      if (lost) {
-        missing.add(metal.path());
-      }
-    }
-    standing.pieces().stream()
-        .filter(
-            piece ->
-                piece
-                    .level()
-                    .flatMap(level -> standing.level(level, standing.roundOf(piece)))
-                    .isEmpty())
-        .forEach(piece -> missing.add(piece.path() + " (" + piece.piece().orElse("") + ")"));
-    return missing;
+    return new Unplaced(standing).names();
   }
 
   static String numbers(List<Quantity> all) {
