@@ -39,6 +39,8 @@ class ArchitectureTest {
           .definedBy("org.bonewright.review")
           .layer("report")
           .definedBy("org.bonewright.report")
+          .layer("drawing")
+          .definedBy("org.bonewright.drawing..")
           .layer("cli")
           .definedBy("org.bonewright.cli")
           .whereLayer("casefile")
@@ -57,6 +59,8 @@ class ArchitectureTest {
           .mayOnlyAccessLayers("casefile", "bone", "measures", "principles")
           .whereLayer("report")
           .mayOnlyAccessLayers("review", "principles", "measures", "bone")
+          .whereLayer("drawing")
+          .mayOnlyAccessLayers("casefile", "bone", "measures")
           .whereLayer("cli")
           .mayNotBeAccessedByAnyLayer()
           .because("a number that flows back could justify itself");

@@ -39,6 +39,33 @@ public record Operation(
     @Meaning("Aftercare as ordered.") Optional<Aftercare> aftercare,
     @Meaning("What became of it; left out in a plan.") Optional<Outcome> outcome) {
 
+  /** Return an operation of which nothing is said but its name and perhaps its day. */
+  public static Operation named(String id, Optional<Quantity> day) {
+    return new Operation(
+        id,
+        day,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty());
+  }
+
   /**
    * Return the operation as a stage of a plan means it: a plan is closed, so metal, resection and
    * graft that it does not name are not planned.

@@ -15,6 +15,8 @@ import picocli.CommandLine.Command;
     subcommands = {
       ReviewCommand.class,
       CheckCommand.class,
+      DrawCommand.class,
+      BoneCommand.class,
       PrinciplesCommand.class,
       SchemaCommand.class,
       WarmUpCommand.class

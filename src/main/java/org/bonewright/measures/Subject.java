@@ -71,6 +71,29 @@ public record Subject(
     return List.copyOf(subjects);
   }
 
+  /**
+   * Return the moment after the last operation, with all that was found since: a step that does
+   * nothing. It is nothing to judge.
+   */
+  public static Subject now(CaseFile caseFile) {
+    return new Subject(
+        "now", Scope.STAGE, caseFile, List.of(nothing(Optional.empty())), caseFile.operations());
+  }
+
+  /** Return the moment before it begins, with all that was known then. It is nothing to judge. */
+  public Subject justBefore() {
+    return new Subject(
+        "before " + id,
+        scope == Scope.OPERATION ? scope : Scope.STAGE,
+        caseFile,
+        List.of(nothing(steps.get(0).day())),
+        before);
+  }
+
+  private static Operation nothing(Optional<Quantity> day) {
+    return Operation.named("nothing-yet", day).asPlanned();
+  }
+
   /** Return whether it is still to be done. */
   public boolean planned() {
     return scope != Scope.OPERATION;

@@ -69,6 +69,39 @@ class SubjectTest {
   }
 
   @Nested
+  class A_moment {
+
+    private static List<Double> painKnownTo(Subject moment) {
+      return moment.findings().stream().map(f -> f.pain().orElseThrow().min()).toList();
+    }
+
+    @Test
+    void now_comes_after_every_operation_and_knows_all_that_was_found() {
+      Subject now = Subject.now(TEXT.file());
+
+      assertThat(now.before()).extracting(o -> o.id()).containsExactly("op-1", "op-2");
+      assertThat(painKnownTo(now)).containsExactly(8.0, 6.0, 5.0, 1.0);
+    }
+
+    @Test
+    void before_an_operation_knows_what_that_operation_knew() {
+      Subject moment = subject(TEXT, "op-2").justBefore();
+
+      assertThat(moment.before()).extracting(o -> o.id()).containsExactly("op-1");
+      assertThat(painKnownTo(moment)).containsExactly(6.0, 5.0, 1.0);
+    }
+
+    @Test
+    void puts_nothing_in_and_takes_nothing_out() {
+      Subject moment = subject(CaseText.plated().redone("plate-bent"), "plan-a").justBefore();
+
+      assertThat(new Scene(moment, Taken.CATALOGUE).construct().implants())
+          .extracting(held -> held.path())
+          .containsExactly("op-1/plate-1");
+    }
+  }
+
+  @Nested
   class Findings {
 
     @Test

@@ -23,24 +23,38 @@ final class BiteMaker {
   private final List<OldTrack> older;
   private final boolean allTold;
   private final BoneShape bone;
+  private final boolean levelsOfBone;
   private final List<Spacing> spacings;
 
+  /**
+   * Make one.
+   *
+   * @param levelsOfBone whether levels are those of the bone; else, told from the zone, they do not
+   *     tell where along the bone the screw lies, and so not how thick the bone is there
+   */
   BiteMaker(
       Track screw,
       Optional<ScrewRow.Track> stated,
       List<OldTrack> older,
       boolean allTold,
-      BoneShape bone) {
+      BoneShape bone,
+      boolean levelsOfBone) {
     this.screw = screw;
     this.stated = stated;
     this.older = older;
     this.allTold = allTold;
     this.bone = bone;
+    this.levelsOfBone = levelsOfBone;
     this.spacings =
         older.stream()
             .flatMap(old -> Spacing.between(screw, old, outer()).stream())
             .sorted(Comparator.comparingDouble(s -> s.clearance().min()))
             .toList();
+  }
+
+  /** Return how the screw stands to the old tracks, without working out its thread. */
+  Bite.Contact meets() {
+    return contact();
   }
 
   Bite bite() {
@@ -61,7 +75,11 @@ final class BiteMaker {
   }
 
   private Dimension outer() {
-    return screw.level().map(bone::outerAt).orElseGet(bone::outerAtShaft);
+    return screw
+        .level()
+        .filter(level -> levelsOfBone)
+        .map(bone::outerAt)
+        .orElseGet(bone::outerAtShaft);
   }
 
   private boolean allMet() {
@@ -152,6 +170,12 @@ final class BiteMaker {
     return spacing.old().track().diameter();
   }
 
+  /** The middle half of the bone, where levels do not tell where along it the screw lies. */
+  private Dimension shaft() {
+    Dimension length = bone.length();
+    return Dimension.assumed(length.min() / 4, length.max() * 3 / 4, "somewhere in the shaft");
+  }
+
   /** Return the share of the thread that is left in one cortex. */
   private Dimension share(boolean nearCortex) {
     if (said(ScrewRow.Track.FRESH) || (allTold && older.isEmpty())) {
@@ -161,7 +185,7 @@ final class BiteMaker {
       return UNKNOWN_SHARE;
     }
     List<OldTrack> placed = spacings.stream().map(Spacing::old).toList();
-    Dimension cortex = bone.cortexAt(screw.level().get());
+    Dimension cortex = bone.cortexAt(levelsOfBone ? screw.level().get() : shaft());
     Dimension left = new ShareLeft(screw, outer(), cortex).in(nearCortex, placed);
     return allMet() ? left : Dimension.assumed(0, left.max(), UNKNOWN_SHARE.basis());
   }

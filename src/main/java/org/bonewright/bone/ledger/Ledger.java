@@ -114,6 +114,22 @@ public final class Ledger {
     return zones.get(round);
   }
 
+  /**
+   * Return the zone at the end of an operation as levels of this ledger are told: round its own
+   * middle where {@link #isFromZone}.
+   */
+  public FractureZone zoneOfLevels(int round) {
+    return fromZone ? aroundItsMiddle(zones.get(round)) : zones.get(round);
+  }
+
+  /**
+   * Return the level, as it reads at the end of the last operation, of what was read at an
+   * operation; nothing where it certainly lay in a piece that was cut out since.
+   */
+  public Optional<Dimension> now(Dimension level, int from) {
+    return fromZone ? Optional.of(level) : cuts.moved(level, from, rounds() - 1);
+  }
+
   /** Return the tracks that an operation drills, in levels as read then. */
   public List<Track> drilledBy(int round) {
     return drilled.get(round);
@@ -223,7 +239,7 @@ public final class Ledger {
             track ->
                 track.kind() == Track.Kind.PLATE_SCREW
                     || track.kind() == Track.Kind.LOCKING_PLATE_SCREW)
-        .map(track -> new BiteMaker(track, statedTrack(track), older, all, bone).bite())
+        .map(track -> new BiteMaker(track, statedTrack(track), older, all, bone, !fromZone).bite())
         .toList();
   }
 

@@ -55,7 +55,8 @@ public record Track(
     return reach != Reach.NEAR_CORTEX;
   }
 
-  Track at(Dimension newLevel) {
+  /** Return the same track at another level. */
+  public Track at(Dimension newLevel) {
     return new Track(
         name,
         round,

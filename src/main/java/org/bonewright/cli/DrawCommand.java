@@ -1,0 +1,71 @@
+package org.bonewright.cli;
+
+import java.io.PrintWriter;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.bonewright.casefile.reading.Reading;
+import org.bonewright.drawing.Drawing;
+import org.bonewright.drawing.SvgWriter;
+import org.bonewright.drawing.View;
+import org.bonewright.measures.Scene;
+import org.bonewright.measures.Subject;
+import org.bonewright.measures.catalogue.EveryMeasure;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Draws one operation or plan of a case. */
+@Command(
+    name = "draw",
+    mixinStandardHelpOptions = true,
+    description =
+        "Draws the bone at the end of an operation or plan, to scale, as SVG: from the side, or its"
+            + " surface unrolled with every track.",
+    footerHeading = "%n",
+    footer = {
+      "Exit code: 0 drawn, 2 the input cannot be used, 3 a fault of the program.",
+      "",
+      "Examples:",
+      "  bonewright draw case.json --output plan.svg",
+      "  bonewright draw case.json --on op-3 --view map --output op-3.svg",
+      "  cat case.json | bonewright draw - > plan.svg"
+    })
+final class DrawCommand implements Callable<Integer> {
+
+  @Parameters(paramLabel = "CASE", description = "The case file; - is standard input.")
+  private String file = "";
+
+  @Option(
+      names = "--on",
+      paramLabel = "ID",
+      description =
+          "Operation, plan or stage to draw: op-3, plan-a, plan-a/stage-1. Else the chosen plan, or"
+              + " the last operation.")
+  private @Nullable String on;
+
+  @Option(
+      names = "--view",
+      paramLabel = "strip|map",
+      description = "From the side: strip (the default); or the surface unrolled: map.")
+  private View view = View.STRIP;
+
+  @Option(names = "--output", paramLabel = "FILE", description = "Write to this file.")
+  private @Nullable String output;
+
+  @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
+
+  @Override
+  public Integer call() throws Unusable {
+    Reading reading = new CaseInput(file).read();
+    SubjectChoice choice = new SubjectChoice(CaseInput.caseFile(reading));
+    Subject subject = on == null ? choice.usual() : choice.named(on);
+    PrintWriter err = spec.commandLine().getErr();
+    err.print(CaseInput.warnings(reading));
+    err.flush();
+    String svg = SvgWriter.write(Drawing.of(new Scene(subject, EveryMeasure.catalogue()), view));
+    new Output(Optional.ofNullable(output), spec.commandLine().getOut()).write(svg);
+    return ExitCodes.DONE;
+  }
+}
