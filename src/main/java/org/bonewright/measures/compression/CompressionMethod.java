@@ -55,7 +55,7 @@ final class CompressionMethod implements Measure {
       return Reading.word(
           stated.get().name().toLowerCase(Locale.ROOT).replace('_', '-'), "as stated");
     }
-    if (scene.subject().planned() && scene.fixing().day().isEmpty()) {
+    if (scene.fixingIsPlanned()) {
       return Reading.word("none", "no compression planned");
     }
     return inferred(scene);

@@ -45,7 +45,7 @@ final class PrebendHeight implements Measure {
     MissingFact bent =
         scene.missingOfFixing(
             "compression/prebent", "Was the plate bent beforehand so that it stood off the line?");
-    boolean plan = scene.subject().planned() && scene.fixing().day().isEmpty();
+    boolean plan = scene.fixingIsPlanned();
     Optional<Answer> answer = scene.fixing().compression().flatMap(Compression::prebent);
     if (answer.isEmpty()) {
       return plan ? Reading.number(0, "no bend planned") : Reading.unknown(bent);

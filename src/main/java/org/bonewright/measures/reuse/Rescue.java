@@ -143,7 +143,7 @@ final class Rescue implements Measure {
   private Optional<Dimension> value(Scene scene, NewScrew screw) {
     Track track = screw.bite().track();
     return switch (what) {
-      case STEP -> screw.bite().stepUp();
+      case STEP -> isRescue(screw, true) ? screw.bite().stepUp() : Optional.empty();
       case RATIO -> Optional.of(Holes.in(scene).ratio(track));
       default -> track.level().map(level -> scene.bone().cortexAt(level.middle()));
     };

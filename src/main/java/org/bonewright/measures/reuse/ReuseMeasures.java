@@ -17,6 +17,7 @@ public final class ReuseMeasures {
         OldHoleCost.lost(),
         OldHoleCost.cortices(),
         OldHoleCost.lockingScrews(),
+        ScrewsPerSide.clear(),
         ScrewsPerSide.fresh(),
         ScrewsPerSide.near(),
         new HoleMap(),

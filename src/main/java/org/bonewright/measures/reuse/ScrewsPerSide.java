@@ -44,6 +44,22 @@ final class ScrewsPerSide implements Measure {
         true);
   }
 
+  /** Return the measure of screws with solid bone around them, on the side that has fewest. */
+  static Measure clear() {
+    return new ScrewsPerSide(
+        new Definition(
+            "clear-screws-weaker-side",
+            "Screws clear of old holes, weaker side",
+            Definition.count(1),
+            "new plate screws with at least one larger diameter of bone, edge to edge on either"
+                + " cortex, between them and every old hole; the side of the zone with fewer counts;"
+                + " a screw that stripped does not",
+            List.of("operations/fixation/screws", "operations/fixation/place"),
+            "common practice; one diameter is our convention"),
+        EnumSet.of(Bite.Contact.FRESH),
+        true);
+  }
+
   /** Return the measure of screws close to old holes, on the side that has most. */
   static Measure near() {
     return new ScrewsPerSide(
@@ -104,13 +120,13 @@ final class ScrewsPerSide implements Measure {
   }
 
   private boolean certainly(Bite bite) {
-    return fewest
+    return counted.isEmpty()
         ? bite.near().min() >= 1 && bite.far().map(share -> share.min() >= 1).orElse(true)
         : counted.contains(bite.contact());
   }
 
   private boolean possibly(Bite bite) {
-    return fewest
+    return counted.isEmpty()
         ? bite.near().max() >= 1 && bite.far().map(share -> share.max() >= 1).orElse(true)
         : counted.contains(bite.contact()) || bite.contact() == Bite.Contact.UNSURE;
   }

@@ -39,7 +39,7 @@ class ContactTest {
   private static Bite bite(
       Drill screw, Optional<ScrewRow.Track> stated, boolean allTold, Drill... older) {
     List<OldTrack> old = Stream.of(older).map(Drill::old).toList();
-    return new BiteMaker(screw.track(), stated, old, allTold, BONE).bite();
+    return new BiteMaker(screw.track(), stated, old, allTold, BONE, true).bite();
   }
 
   @ParameterizedTest(name = "old track at {0} to {1} mm: {2}")
@@ -211,7 +211,8 @@ class ContactTest {
     List<OldTrack> old =
         List.of(
             Drill.at(120, 0).old("far"), Drill.at(106, 0).old("six"), Drill.at(97, 0).old("three"));
-    Bite bite = new BiteMaker(Drill.at(100, 0).track(), Optional.empty(), old, true, BONE).bite();
+    Bite bite =
+        new BiteMaker(Drill.at(100, 0).track(), Optional.empty(), old, true, BONE, true).bite();
     assertThat(bite.closest()).containsExactly("three", "six");
     assertThat(bite.clearance().orElseThrow().min()).isCloseTo(-1.5, within(0.0001));
   }

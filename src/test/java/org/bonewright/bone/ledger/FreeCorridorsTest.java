@@ -59,7 +59,7 @@ class FreeCorridorsTest {
             3,
             reach,
             Optional.empty());
-    return new OldTrack(track, Optional.empty(), "op-1", Optional.empty(), false);
+    return new OldTrack(track, Optional.empty(), "op-1", Optional.empty(), false, false);
   }
 
   private static OldTrack through(double level) {
@@ -140,7 +140,7 @@ class FreeCorridorsTest {
             4.3,
             Track.Reach.BOTH_CORTICES,
             Optional.empty());
-    OldTrack old = new OldTrack(lost, Optional.empty(), "op-1", Optional.empty(), false);
+    OldTrack old = new OldTrack(lost, Optional.empty(), "op-1", Optional.empty(), false, false);
     assertThat(free(List.of(old), THREE, 0, 150, 250)).isEmpty();
   }
 

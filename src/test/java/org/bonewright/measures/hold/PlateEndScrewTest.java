@@ -87,7 +87,10 @@ class PlateEndScrewTest {
         .isEqualTo("unknown, ask op-1/fixation/plate-1/screws");
     assertThat(Taken.of("end-screw-reach", noScrews))
         .isEqualTo("unknown, ask op-1/fixation/plate-1/place");
-    assertThat(Taken.of("end-screw-reach", ends(LOCKED, LOCKED).at("/injury", "{zone: null}")))
+    assertThat(
+            Taken.of(
+                "end-screw-reach",
+                ends(LOCKED, LOCKED).at("/injury", "{zone: null, pattern: 'wedge'}")))
         .isEqualTo("unknown, ask plan-a/stage-1/fixation/plate-1/place");
   }
 }

@@ -58,14 +58,24 @@ class LineHandlingTest {
     }
 
     @Test
-    void absolute_stability_means_either_of_the_others() {
-      assertThat(Taken.of("line-handling", concept("'absolute'")))
+    void absolute_stability_without_a_lag_screw_means_compressed() {
+      assertThat(Taken.of("line-handling", concept("'absolute'"))).isEqualTo("compressed assumed");
+    }
+
+    @Test
+    void absolute_stability_by_unrecorded_metal_means_either_of_the_others() {
+      assertThat(
+              Taken.of(
+                  "line-handling", concept("'absolute'").at("/operations/0", "{fixation: null}")))
           .isEqualTo("compressed or neutralised assumed" + ASK);
     }
 
     @Test
-    void without_a_concept_the_past_is_unknown() {
-      assertThat(Taken.of("line-handling", concept("null"))).isEqualTo("unknown" + ASK);
+    void without_a_concept_the_past_is_unknown_but_for_a_lag_screw_that_is_not_there() {
+      assertThat(Taken.of("line-handling", concept("null")))
+          .isEqualTo("bridged or compressed fact" + ASK);
+      assertThat(Taken.of("line-handling", concept("null").at("/operations/0", "{fixation: null}")))
+          .isEqualTo("unknown" + ASK);
     }
 
     @Test

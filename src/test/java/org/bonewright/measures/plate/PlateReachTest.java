@@ -46,7 +46,7 @@ class PlateReachTest {
 
   @Test
   void reach_asks_for_what_is_missing() {
-    assertThat(Taken.of(REACH, measured().at("/injury", "{zone: null}")))
+    assertThat(Taken.of(REACH, measured().at("/injury", "{zone: null, pattern: 'wedge'}")))
         .isEqualTo("unknown, ask injury/zone");
     assertThat(Taken.of(REACH, measured().at(PLATE, "{place: null}")))
         .isEqualTo("unknown, ask op-1/fixation/plate-1/place");

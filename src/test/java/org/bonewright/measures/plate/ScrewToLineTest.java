@@ -73,7 +73,7 @@ class ScrewToLineTest {
 
   @Test
   void what_is_missing_is_asked_for() {
-    assertThat(Taken.of(ID, measured().at("/injury", "{zone: null}")))
+    assertThat(Taken.of(ID, measured().at("/injury", "{zone: null, pattern: 'wedge'}")))
         .isEqualTo("unknown, ask injury/zone");
     assertThat(Taken.of(ID, measured().at(PLATE, "{screws: null}")))
         .isEqualTo("unknown, ask op-1/fixation/plate-1/screws");

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 class ScrewsPerSideTest {
 
   private static final String FRESH = "fresh-screws-weaker-side";
+  private static final String CLEAR = "clear-screws-weaker-side";
   private static final String NEAR = "screws-near-old-holes";
 
   @Test
@@ -22,6 +23,7 @@ class ScrewsPerSideTest {
   void less_than_a_diameter_of_bone_is_fresh_but_close() {
     // 8 between middles, less 4.5: 3.5 of bone
     assertThat(Taken.of(FRESH, Revised.shifted(8))).isEqualTo("3 fact");
+    assertThat(Taken.of(CLEAR, Revised.shifted(8))).isEqualTo("0 fact");
     assertThat(Taken.of(NEAR, Revised.shifted(8))).isEqualTo("3 fact");
   }
 
