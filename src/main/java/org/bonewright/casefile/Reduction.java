@@ -25,4 +25,6 @@ public record Reduction(
     @Meaning("Deviation in the sagittal plane in degrees.") @Between(min = -90, max = 90)
         Optional<Quantity> sagittalDeg,
     @Meaning("Rotation in degrees.") @Between(min = -180, max = 180) Optional<Quantity> rotationDeg,
-    @Meaning("Shortening in mm.") @Between(min = -50, max = 200) Optional<Quantity> shorteningMm) {}
+    @Meaning("Shortening against the other side in mm, old and new together.")
+        @Between(min = -50, max = 200)
+        Optional<Quantity> shorteningMm) {}

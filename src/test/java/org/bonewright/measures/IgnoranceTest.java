@@ -36,7 +36,7 @@ class IgnoranceTest {
    */
   private static final String TELLS_BY_ITS_ABSENCE =
       "/plans/.*/(aftercare|load|samples|biology|infectionCare|pieces|resection|compression|removed)\\b.*"
-          + "|/findings.*|/bone/quality.*|/bone/sections.*|/operations|/plans|.*/screws/\\d+/at"
+          + "|.*/removed/\\d+/left|/operations/\\d+/day|/findings.*|/bone/quality.*|/bone/sections.*|/operations|/plans|.*/screws/\\d+/at"
           + "|.*/(compression|removed|resection|farDefectPercent|reduction)"
           + "|/plans/.*/(fixation|concept)\\b.*|.*/(throughPlate|hole|diameterMm)";
 

@@ -56,6 +56,7 @@ public final class Consistency {
           new HeldStrutsAreThere(),
           new TransportHasACarrier(),
           new ResectionsRunFromNearToFar(),
+          new ShorteningCoversWhatWasCut(),
           new RemovedMetalWasThere(),
           new RemovedHolesHeldAScrew(),
           new RemovedBoltsAndPinsWereThere(),

@@ -33,9 +33,8 @@ final class Shortening implements Measure {
         "shortening-total",
         "Shortening in all",
         Definition.signedMillimetres(),
-        "shortening stated at the end; where that is less than the shortening before plus the bone"
-            + " cut out minus the gap left, anything from the one to the other; not stated: at least"
-            + " that sum",
+        "shortening stated at the end, old and new together; not stated: at least the shortening"
+            + " before plus the bone cut out minus the gap left",
         List.of("operations/reduction/shorteningMm", "operations/resection", "gap-widest"),
         "our convention");
   }
@@ -60,13 +59,7 @@ final class Shortening implements Measure {
           List.of(asked));
     }
     Dimension told = Dimension.stated(stated.get(), "");
-    if (added.max() <= 0 || told.max() >= sum.max()) {
-      return Reading.number(told, "as stated", asked);
-    }
-    return Reading.number(
-        new Dimension(told.min(), sum.max(), false, ""),
-        "stated " + told.numbers() + " mm; before and cut out together " + sum.numbers() + " mm",
-        asked);
+    return Reading.number(told, "as stated", asked);
   }
 
   /** What the last operation that tells of it left, and what was cut out and closed since. */

@@ -10,6 +10,8 @@ public enum Factor {
   CONCEPT,
   HOLD,
   LENGTH,
+  /** Strength of the implant itself. */
+  IMPLANT,
   GAP,
   NAIL,
   BIOLOGY,
@@ -28,7 +30,7 @@ public enum Factor {
     return switch (mode) {
       case PLATE_BROKEN_AT_EMPTY_HOLE -> EnumSet.of(GAP, LENGTH);
       case PLATE_BROKEN_AT_FILLED_HOLE -> EnumSet.of(GAP, LENGTH, LOAD);
-      case PLATE_BENT -> EnumSet.of(LENGTH, LOAD);
+      case PLATE_BENT -> EnumSet.of(IMPLANT, LENGTH, LOAD);
       case SCREWS_PULLED_OUT_IN_SEQUENCE -> EnumSet.of(HOLD, LENGTH);
       case PLATE_PULLED_OFF_AS_BLOCK -> EnumSet.of(HOLD);
       case SCREW_BROKEN -> EnumSet.of(GAP, HOLD);

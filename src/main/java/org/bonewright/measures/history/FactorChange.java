@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import org.bonewright.bone.PlacedPlate;
+import org.bonewright.bone.PlateSize;
 import org.bonewright.casefile.Aftercare;
 import org.bonewright.casefile.ExternalFixator;
 import org.bonewright.casefile.Implant;
@@ -52,6 +54,7 @@ public final class FactorChange {
           case CONCEPT -> or(or(kindChanged(), differs("concept")), boltsOut());
           case HOLD -> or(kindChanged(), moreHold());
           case LENGTH -> or(kindChanged(), longer());
+          case IMPLANT -> or(kindChanged(), thicker());
           case GAP -> or(smallerGap(), newlyCompressed());
           case NAIL ->
               or(kindChanged(), or(grows("nail-diameter", 1), grows("bolts-fewer-end", 1)));
@@ -111,6 +114,17 @@ public final class FactorChange {
       return least >= LONGER ? Grade.YES : most < LONGER ? Grade.NO : Grade.UNKNOWN;
     }
     return either(before, after);
+  }
+
+  /** Bending strength goes with the thickness of the plate, which its family gives. */
+  private Grade thicker() {
+    Optional<Double> before = thickness(then);
+    Optional<Double> after = thickness(now);
+    return before.isEmpty() || after.isEmpty() ? Grade.UNKNOWN : answer(after.get() > before.get());
+  }
+
+  private static Optional<Double> thickness(Scene scene) {
+    return scene.mainPlate().flatMap(PlacedPlate::size).map(PlateSize::thickness);
   }
 
   private Grade smallerGap() {

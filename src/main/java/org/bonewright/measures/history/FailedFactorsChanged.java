@@ -23,7 +23,7 @@ final class FailedFactorsChanged implements Measure {
         "failed-factors-changed",
         "Failed factors changed",
         new Definition.Domain.Numbers("1", "", 0, Factor.values().length, 1),
-        "the mode of the last failure points to one or more factors (concept, hold, length, gap,"
+        "the mode of the last failure points to one or more factors (concept, hold, length, implant, gap,"
             + " nail, biology, infection, alignment, load); counted are those that this operation"
             + " changes against the one that failed",
         List.of("operations/outcome/mode", "operations/fixation", "operations/biology"),

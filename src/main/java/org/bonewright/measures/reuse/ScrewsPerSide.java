@@ -120,12 +120,18 @@ final class ScrewsPerSide implements Measure {
   }
 
   private boolean certainly(Bite bite) {
+    if (counted.isEmpty() && bite.contact() == Bite.Contact.REUSED) {
+      return false;
+    }
     return counted.isEmpty()
         ? bite.near().min() >= 1 && bite.far().map(share -> share.min() >= 1).orElse(true)
         : counted.contains(bite.contact());
   }
 
   private boolean possibly(Bite bite) {
+    if (counted.isEmpty() && bite.contact() == Bite.Contact.REUSED) {
+      return false;
+    }
     return counted.isEmpty()
         ? bite.near().max() >= 1 && bite.far().map(share -> share.max() >= 1).orElse(true)
         : counted.contains(bite.contact()) || bite.contact() == Bite.Contact.UNSURE;

@@ -63,7 +63,7 @@ class FailedFactorsChangedTest {
   static {
     POINTS_TO.put("plate-broken-at-empty-hole", Set.of("GAP", "LENGTH"));
     POINTS_TO.put("plate-broken-at-filled-hole", Set.of("GAP", "LENGTH", "LOAD"));
-    POINTS_TO.put("plate-bent", Set.of("LENGTH", "LOAD"));
+    POINTS_TO.put("plate-bent", Set.of("IMPLANT", "LENGTH", "LOAD"));
     POINTS_TO.put("screws-pulled-out-in-sequence", Set.of("HOLD", "LENGTH"));
     POINTS_TO.put("plate-pulled-off-as-block", Set.of("HOLD"));
     POINTS_TO.put("screw-broken", Set.of("GAP", "HOLD"));
@@ -105,12 +105,13 @@ class FailedFactorsChangedTest {
 
   @ParameterizedTest
   @EnumSource(FailureMode.class)
-  void another_kind_of_implant_changes_concept_hold_length_and_nail_at_once(FailureMode mode) {
+  void another_kind_of_implant_changes_concept_hold_length_strength_and_nail_at_once(
+      FailureMode mode) {
     CaseText text =
         redone(word(mode)).at(STAGE, "{fixation: [{id: 'nail-1', kind: 'nail', outerMm: 10}]}");
     long changed =
         POINTS_TO.get(word(mode)).stream()
-            .filter(List.of("CONCEPT", "HOLD", "LENGTH", "NAIL")::contains)
+            .filter(List.of("CONCEPT", "HOLD", "LENGTH", "IMPLANT", "NAIL")::contains)
             .count();
     assertThat(Taken.of(ID, text)).isEqualTo(changed + " fact");
   }
