@@ -1,8 +1,10 @@
 package org.bonewright.principles;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -41,14 +43,21 @@ public final class Wording {
     if (!limits.contains(unmet.limit())) {
       limits.add(0, unmet.limit());
     }
+    Set<String> needs = new HashSet<>();
     return String.join(
         " ",
         limits.stream()
+            .filter(limit -> needs.add(cutBy(judgement.card(), limit)))
             .map(
                 limit ->
                     filled(
                         judgement.card().say().unmet().getOrDefault(limit, ""), judgement, limit))
             .toList());
+  }
+
+  /** Of several limits of one number the first, which is the gravest, says all. */
+  private static String cutBy(Card card, String limit) {
+    return Optional.ofNullable(card.limits().get(limit)).map(Card.Limit::of).orElse(limit);
   }
 
   private static String asked(Judgement judgement) {

@@ -10,6 +10,9 @@ import org.bonewright.review.PlanDemands;
 /** What a plan must achieve and whether it does, as text. */
 final class DemandText {
 
+  private static final int MOST_LEARNT = 6;
+  private static final int MOST_OPEN = 3;
+
   private final Page page;
   private final boolean verbose;
 
@@ -37,10 +40,25 @@ final class DemandText {
     }
     open(of(demands, VerdictKind.UNKNOWN));
     List<PlanDemands.Demand> met = of(demands, VerdictKind.MET);
-    List<PlanDemands.Demand> learnt = met.stream().filter(d -> !d.taughtBy().isEmpty()).toList();
+    List<PlanDemands.Demand> learnt =
+        met.stream().filter(d -> !d.taughtBy().isEmpty()).limit(MOST_LEARNT).toList();
     titles("  yes   ", learnt, met.size() - learnt.size());
-    titles("  n/a   ", of(demands, VerdictKind.NOT_APPLICABLE));
     tensions(demands);
+  }
+
+  /** Of a plan that was not chosen, the numbers. */
+  void inOneLine(PlanDemands demands) {
+    List<Line> unmet =
+        of(demands, VerdictKind.UNMET).stream()
+            .filter(DemandText::isGrave)
+            .map(PlanDemands.Demand::answer)
+            .toList();
+    page.hanging(
+        demands.plan() + " (not chosen): ",
+        (unmet.isEmpty() ? "no grave fault" : TitlesBySeverity.of(unmet))
+            + "; "
+            + of(demands, VerdictKind.UNKNOWN).size()
+            + " open; more with --verbose.");
   }
 
   private void tensions(PlanDemands demands) {
@@ -56,18 +74,11 @@ final class DemandText {
   }
 
   private void open(List<PlanDemands.Demand> open) {
-    List<Line> grave =
-        open.stream().filter(DemandText::isGrave).map(PlanDemands.Demand::answer).toList();
-    int mild = open.size() - grave.size();
-    List<String> parts = new ArrayList<>();
-    if (!grave.isEmpty()) {
-      parts.add("at worst " + TitlesBySeverity.of(grave) + " (see what to find out first)");
-    }
-    if (mild > 0) {
-      parts.add(mild + " more, minor at worst");
-    }
-    if (!parts.isEmpty()) {
-      page.hanging("  ?     ", String.join("; ", parts) + ".");
+    if (!open.isEmpty()) {
+      String worst =
+          TitlesBySeverity.atWorst(
+              open.stream().map(PlanDemands.Demand::answer).toList(), MOST_OPEN);
+      page.hanging("  ?     ", worst + " (see what to find out first).");
     }
   }
 
@@ -76,7 +87,7 @@ final class DemandText {
     List<String> titles =
         new ArrayList<>(demands.stream().map(d -> d.answer().title()).distinct().toList());
     if (more > 0) {
-      titles.add((titles.isEmpty() ? "" : "and ") + more + " that no operation left unmet");
+      titles.add(titles.isEmpty() ? more + " principles" : "and " + more + " more");
     }
     if (!titles.isEmpty()) {
       page.hanging(mark, String.join("; ", titles));

@@ -129,7 +129,7 @@ public final class JsonReport {
   }
 
   private static void demands(ObjectNode node, PlanDemands demands) {
-    node.put("plan", demands.plan());
+    node.put("plan", demands.plan()).put("decisive", demands.decisive());
     texts(node, "tensions", demands.tensions());
     ArrayNode array = node.putArray("demands");
     demands

@@ -12,6 +12,7 @@ final class StoryText {
 
   private static final Severity MAJOR = Severity.MAJOR;
   private static final int MOST_IN_FULL = 3;
+  private static final int MOST_OPEN = 2;
 
   private final Page page;
   private final boolean verbose;
@@ -23,7 +24,10 @@ final class StoryText {
 
   void chapter(Chapter chapter) {
     String outcome = chapter.outcome().map(o -> ". " + o).orElse("");
-    page.hanging(chapter.subject() + "  ", chapter.what() + outcome + ".");
+    int met = chapter.met().size();
+    page.hanging(
+        chapter.subject() + "  ",
+        chapter.what() + outcome + "." + (verbose || met == 0 ? "" : " Met: " + met + "."));
     headlines("  fits   ", chapter.fits(), Severity.NOTE);
     headlines(chapter.fits().isEmpty() ? "  unmet  " : "  also   ", chapter.others(), MAJOR);
     if (chapter.unexplained()) {
@@ -34,7 +38,11 @@ final class StoryText {
     }
     open(chapter.unknown());
     if (!chapter.noRecord().isEmpty()) {
-      page.hanging("  not recorded then  ", String.join("; ", chapter.noRecord()));
+      page.hanging(
+          "  open   ",
+          verbose
+              ? "not recorded then: " + String.join("; ", chapter.noRecord())
+              : chapter.noRecord().size() + " on infection, of which nothing was recorded then");
     }
     met(chapter.met());
   }
@@ -81,24 +89,13 @@ final class StoryText {
       unknown.forEach(this::unknown);
       return;
     }
-    List<Line> grave =
-        unknown.stream()
-            .filter(line -> line.severity().orElse(Severity.NOTE).compareTo(MAJOR) >= 0)
-            .toList();
-    int mild = unknown.size() - grave.size();
-    String named = grave.isEmpty() ? "" : "at worst " + TitlesBySeverity.of(grave);
-    String counted = mild == 0 ? "" : mild + " more, minor at worst";
     if (!unknown.isEmpty()) {
-      page.hanging("  open   ", named + (grave.isEmpty() || mild == 0 ? "" : "; ") + counted);
+      page.hanging("  open   ", TitlesBySeverity.atWorst(unknown, MOST_OPEN));
     }
   }
 
   private void met(List<Line> met) {
-    if (met.isEmpty()) {
-      return;
-    }
-    if (!verbose) {
-      page.hanging("  met    ", met.size() + (met.size() == 1 ? " principle" : " principles"));
+    if (met.isEmpty() || !verbose) {
       return;
     }
     page.hanging("  met    ", String.join("; ", met.stream().map(Line::title).toList()));

@@ -44,7 +44,7 @@ final class TableText {
     }
   }
 
-  /** What was unmet more than once, or is gravely unmet or open in the last column. */
+  /** What was unmet more than once, or is gravely unmet in the last column. */
   private static boolean isTelling(PrincipleTable.Row row) {
     List<PrincipleTable.Cell> cells = row.cells();
     long unmet =
@@ -52,9 +52,13 @@ final class TableText {
             .filter(c -> c.verdict() == VerdictKind.UNMET && isAtLeast(c, Severity.MINOR))
             .count();
     PrincipleTable.Cell last = cells.get(cells.size() - 1);
-    boolean openAtLast =
-        last.verdict() == VerdictKind.UNMET || last.verdict() == VerdictKind.UNKNOWN;
-    return unmet > 1 || (openAtLast && isAtLeast(last, Severity.MAJOR));
+    boolean stillUnmet = last.verdict() == VerdictKind.UNMET && isAtLeast(last, Severity.MAJOR);
+    return unmet > 1 || stillUnmet || isCriticalOpen(last, unmet);
+  }
+
+  /** What may be critical is worth its line only where it was certainly unmet before. */
+  private static boolean isCriticalOpen(PrincipleTable.Cell last, long unmet) {
+    return last.verdict() == VerdictKind.UNKNOWN && isAtLeast(last, Severity.CRITICAL) && unmet > 0;
   }
 
   private static boolean isAtLeast(PrincipleTable.Cell cell, Severity least) {

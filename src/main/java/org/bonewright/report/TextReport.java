@@ -14,7 +14,10 @@ import org.bonewright.review.Review;
 public final class TextReport {
 
   private static final int MOST_QUESTIONS = 7;
-  private static final int MOST_ASSUMPTIONS = 6;
+  private static final int MOST_ASSUMPTIONS = 1;
+
+  /** With fewer operations the account of each says as much as a table of them. */
+  private static final int LEAST_FOR_TABLE = 3;
 
   private final boolean verbose;
 
@@ -36,11 +39,16 @@ public final class TextReport {
     questions(page, review);
     story(page, review);
     for (PlanDemands demands : review.demands()) {
-      page.title("WHAT " + demands.plan() + " MUST ACHIEVE, AND WHETHER IT DOES");
-      review.chapters().stream()
-          .filter(chapter -> chapter.subject().startsWith(demands.plan() + "/"))
-          .forEach(chapter -> plan(page, chapter));
-      new DemandText(page, verbose).demands(demands);
+      if (verbose || demands.decisive()) {
+        page.title("WHAT " + demands.plan() + " MUST ACHIEVE, AND WHETHER IT DOES");
+        review.chapters().stream()
+            .filter(chapter -> chapter.subject().startsWith(demands.plan() + "/"))
+            .forEach(chapter -> plan(page, chapter));
+        new DemandText(page, verbose).demands(demands);
+      } else {
+        page.line("");
+        new DemandText(page, false).inOneLine(demands);
+      }
     }
     if (!review.acceptances().isEmpty()) {
       page.title("ACCEPTED BY A SURGEON");
@@ -61,6 +69,9 @@ public final class TextReport {
     if (!done.isEmpty()) {
       page.title("WHAT WAS DONE, AND HOW IT STANDS TO THE PRINCIPLES");
       done.forEach(new StoryText(page, verbose)::chapter);
+    }
+    if (!verbose && done.size() < LEAST_FOR_TABLE) {
+      return;
     }
     page.title(
         (verbose ? "ALL PRINCIPLES" : "WHAT CAME BACK")
@@ -135,13 +146,13 @@ public final class TextReport {
 
   private String settled(Question question) {
     if (question.settles().isEmpty()) {
-      return "Needed, with other answers, for "
+      return "Needed, with others, for "
           + question.touches()
           + (question.touches() == 1 ? " verdict." : " verdicts.");
     }
-    int shown = verbose ? question.settles().size() : Math.min(2, question.settles().size());
+    int shown = verbose ? question.settles().size() : Math.min(1, question.settles().size());
     int more = question.settles().size() - shown;
-    return "Alone settles "
+    return "Settles "
         + String.join(
             "; ",
             question.settles().stream()

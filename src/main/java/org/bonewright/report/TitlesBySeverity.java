@@ -32,6 +32,33 @@ final class TitlesBySeverity {
     return String.join(". ", parts);
   }
 
+  /**
+   * Return what is open at worst: the first titles of the gravest, the rest by number.
+   *
+   * @param most how many titles to name
+   */
+  static String atWorst(List<Line> open, int most) {
+    List<Line> gravestFirst =
+        open.stream()
+            .filter(line -> severity(line).compareTo(Severity.MAJOR) >= 0)
+            .sorted(Comparator.comparing(TitlesBySeverity::severity).reversed())
+            .toList();
+    List<Line> named = gravestFirst.stream().limit(most).toList();
+    List<String> parts = new ArrayList<>();
+    if (!named.isEmpty()) {
+      parts.add("at worst " + of(named));
+    }
+    int more = gravestFirst.size() - named.size();
+    if (more > 0) {
+      parts.add(more + " more, " + severity(gravestFirst.get(most)).word() + " at worst");
+    }
+    int mild = open.size() - gravestFirst.size();
+    if (mild > 0) {
+      parts.add(mild + (parts.isEmpty() ? "" : " more") + ", minor at worst");
+    }
+    return String.join("; ", parts);
+  }
+
   private static Severity severity(Line line) {
     return line.severity().orElse(Severity.NOTE);
   }

@@ -41,7 +41,11 @@ final class DemandMaker {
           .forEach(demands::add);
     }
     demands.sort(openFirst());
-    return new PlanDemands(plan.id(), List.copyOf(demands), tensions(demands));
+    return new PlanDemands(
+        plan.id(),
+        PlanVerdicts.decisive(judged.caseFile()).contains(plan),
+        List.copyOf(demands),
+        tensions(demands));
   }
 
   /** Where two principles are unmet whose remedies undo each other, a list of both misleads. */
@@ -59,8 +63,8 @@ final class DemandMaker {
                 rules.cards().stream()
                         .filter(card -> tension.between().contains(card.id()))
                         .map(Card::title)
-                        .collect(Collectors.joining(" and "))
-                    + " pull against each other. "
+                        .collect(Collectors.joining(" against "))
+                    + ": "
                     + tension.settled())
         .toList();
   }

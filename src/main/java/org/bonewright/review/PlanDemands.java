@@ -7,9 +7,11 @@ import java.util.List;
  *
  * @param plan id of the plan
  * @param demands one for each principle that applies to the plan, or that an operation left unmet
+ * @param decisive whether it is to be carried out: the chosen plan, or any where none is chosen
  * @param tensions what to weigh where two remedies for it pull against each other
  */
-public record PlanDemands(String plan, List<Demand> demands, List<String> tensions) {
+public record PlanDemands(
+    String plan, boolean decisive, List<Demand> demands, List<String> tensions) {
 
   /**
    * One thing that the plan must achieve.

@@ -12,7 +12,7 @@ import org.bonewright.principles.VerdictKind;
 /** Says the upshot in one or two sentences. */
 final class Summary {
 
-  private static final int NAMED = 3;
+  private static final int NAMED = 2;
 
   private Summary() {}
 

@@ -20,6 +20,7 @@ public final class CompressionMeasures {
         new EndsPreparation(),
         new FragmentScrewOrder(),
         new GapBefore(),
+        new GapBeforeRecorded(),
         new LinePressed(),
         new LockedBothSides(),
         new MixedFragment(),
