@@ -140,7 +140,7 @@ final class SideStrip {
                     .flatMap(span -> metal.nail(nail, span))
                     .ifPresent(marks::add));
     each(Strut.class).forEach(strut -> metal.strut(strut).ifPresent(marks::add));
-    rows.cutLevels()
+    CutLevels.of(standing)
         .forEach(
             (cut, level) -> {
               double reach = at.radius(level.middle()) + 3;

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.bonewright.bone.Dimension;
 import org.bonewright.bone.FractureZone;
-import org.bonewright.bone.ledger.Cuts;
 import org.bonewright.bone.ledger.OldTrack;
 import org.bonewright.bone.ledger.Track;
 import org.bonewright.casefile.Cerclage;
@@ -227,34 +226,13 @@ final class StripRows {
                                     Captions.shortened(piece.piece().orElse(""), 10.5, 420)))));
     add(rows, "left behind", "", pieces);
     List<Rows.Entry> cuts = new ArrayList<>();
-    cutLevels()
+    CutLevels.of(standing)
         .forEach(
             (cut, level) ->
                 cuts.add(
                     new Rows.Entry(level, Key.CUT, cut.to().minus(cut.from()).numbers() + " mm")));
     add(rows, "bone cut out", "", cuts);
     return rows;
-  }
-
-  /** Return where the ends of each cut met, as it reads now. */
-  Map<Cuts.Cut, Dimension> cutLevels() {
-    Map<Cuts.Cut, Dimension> levels = new LinkedHashMap<>();
-    if (!standing.levels().fromLandmark()) {
-      return levels;
-    }
-    Cuts cuts = standing.scene().ledger().cuts();
-    int rounds = standing.scene().ledger().rounds();
-    List<Cuts.Cut> all = cuts.before(rounds);
-    for (Cuts.Cut cut : all) {
-      Dimension level = cut.from();
-      for (Cuts.Cut before : all) {
-        if (before.round() == cut.round() && before.to().max() <= cut.from().min()) {
-          level = level.minus(before.closed());
-        }
-      }
-      cuts.moved(level, cut.round(), rounds - 1).ifPresent(now -> levels.put(cut, now));
-    }
-    return levels;
   }
 
   /** Return the zone's row, where its level is known. */
