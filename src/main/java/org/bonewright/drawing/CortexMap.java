@@ -1,9 +1,12 @@
 package org.bonewright.drawing;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.bonewright.bone.Dimension;
+import org.bonewright.bone.ledger.Track;
 import org.bonewright.casefile.Direction;
 import org.bonewright.drawing.words.FreeBone;
 import org.bonewright.drawing.words.FreeText;
@@ -41,11 +44,18 @@ final class CortexMap {
     sheet.heading(title, view() + "; " + Drawing.origin(standing), standing.scene().subject());
     double gridTop = sheet.y();
     Unrolled map = new Unrolled(scale, gridTop + 12, outer);
-    double unknown = unknownRows();
-    double bottom = map.bottom() + unknown;
-    sheet.goTo(bottom + 10);
-    sheet.axis(gridTop, bottom);
-    draw(map);
+    MapTracks tracks = draw(map);
+    double axis = map.bottom() + 10;
+    Rows below = new Rows(scale, axis + 28);
+    undirected(tracks).forEach(below::add);
+    boolean rows = !below.marks().isEmpty();
+    sheet.goTo(axis);
+    sheet.axis(gridTop, rows ? below.bottom() : map.bottom());
+    if (rows) {
+      sheet.add(below.marks());
+      sheet.uses(below.used());
+      sheet.goTo(below.bottom());
+    }
     notes();
     sheet.foot();
     return sheet.picture(
@@ -56,13 +66,9 @@ final class CortexMap {
   }
 
   private String view() {
-    return "outer surface unrolled; around the bone to scale for an outer diameter of "
+    return "near end left, outer surface unrolled; around the bone to scale for an outer diameter of "
         + Dimension.number(outer)
         + " mm";
-  }
-
-  private double unknownRows() {
-    return undirected().isEmpty() ? 0 : 34;
   }
 
   private List<Standing.Drilled> undirected() {
@@ -72,7 +78,7 @@ final class CortexMap {
         .toList();
   }
 
-  private void draw(Unrolled map) {
+  private MapTracks draw(Unrolled map) {
     List<Mark> inside = new ArrayList<>();
     inside.add(
         new Mark.Box(
@@ -127,7 +133,32 @@ final class CortexMap {
                   surface.degrees() % 90 == 0)));
     }
     ends(map);
-    undirected(map);
+    if (inside.stream().noneMatch(CortexMap::isPlaced) && isIncomplete()) {
+      sheet.add(empty(map));
+    }
+    return tracks;
+  }
+
+  private static boolean isPlaced(Mark mark) {
+    return mark instanceof Mark.Thing thing && !thing.kind().equals("zone");
+  }
+
+  private boolean isIncomplete() {
+    return !undirected().isEmpty()
+        || !new InWords(standing).unplaced().isEmpty()
+        || !standing.plates().isEmpty();
+  }
+
+  /** An empty map must not pass for whole bone. */
+  private List<Mark> empty(Unrolled map) {
+    double x = (scale.left() + scale.right()) / 2;
+    double y = (map.top() + map.bottom()) / 2;
+    return List.of(
+        new Mark.Box(x - 140, y - 26, 280, 50, Ink.SMOOTH),
+        new Mark.Label(
+            x, y - 6, "No metal or track can be placed here.", 12, Mark.Anchor.MIDDLE, true),
+        new Mark.Label(
+            x, y + 14, "That does not make the bone free.", 12, Mark.Anchor.MIDDLE, true));
   }
 
   private void ends(Unrolled map) {
@@ -141,53 +172,32 @@ final class CortexMap {
     }
   }
 
-  /** Tracks whose direction is not recorded stand in a lane of their own under the map. */
-  private void undirected(Unrolled map) {
-    List<Standing.Drilled> tracks = undirected();
-    if (tracks.isEmpty()) {
-      return;
+  /** Tracks whose direction is not recorded stand in rows under the map, one for each implant. */
+  private List<Rows.Row> undirected(MapTracks tracks) {
+    Map<String, List<Rows.Entry>> byImplant = new LinkedHashMap<>();
+    for (Standing.Drilled drilled : undirected()) {
+      Track track = drilled.old().track();
+      boolean stays = !drilled.own() && drilled.old().filled();
+      byImplant
+          .computeIfAbsent(track.implant(), i -> new ArrayList<>())
+          .add(
+              new Rows.Entry(
+                  track.level().orElseThrow(),
+                  drilled.own() ? tracks.key(drilled) : Key.old(track.round()),
+                  StripRows.number(track),
+                  stays ? List.of(Key.FILLED) : List.of(),
+                  Optional.of(drilled)));
     }
-    double y = map.bottom() + 22;
-    sheet.add(
-        List.of(
-            new Mark.Label(
-                scale.left() - 10, y + 4, "direction not recorded", 10.5, Mark.Anchor.END, false)));
-    LabelPlacer labels =
-        new LabelPlacer(
-            new TextBox(scale.left() - 8, map.bottom() + 3, scale.right() + 60, y + 12));
-    for (Standing.Drilled drilled : tracks) {
-      double x = scale.x(drilled.old().track().level().orElseThrow().middle());
-      double r = Math.min(7, scale.units(drilled.old().track().diameter().middle()) / 2);
-      sheet.add(
-          List.of(
-              MapTracks.thing(
-                  drilled,
-                  List.of(
-                      new Mark.Disc(
-                          x,
-                          y,
-                          r,
-                          r,
-                          drilled.own() ? Ink.UNSURE : Ink.old(drilled.old().track().round()))))));
-      labels.avoid(x, y, r);
-      if (!drilled.own()) {
-        sheet.uses(Key.old(drilled.old().track().round()));
-      }
-    }
-    for (Standing.Drilled drilled : tracks) {
-      labels.put(
-          scale.x(drilled.old().track().level().orElseThrow().middle()),
-          y,
-          Math.min(7, scale.units(drilled.old().track().diameter().middle()) / 2),
-          StripRows.number(drilled.old().track()),
-          9.5,
-          drilled.own());
-    }
-    sheet.add(labels.marks());
+    return byImplant.entrySet().stream()
+        .map(entry -> new Rows.Row(entry.getKey(), "direction not recorded", entry.getValue()))
+        .toList();
   }
 
   private void notes() {
-    MapTracks.threads(standing).forEach(text -> sheet.note(text + "."));
+    if (!undirected().isEmpty()) {
+      sheet.note("Below the map: tracks that may lie anywhere round the bone at their level.");
+    }
+    ThreadLeft.sentences(standing).forEach(text -> sheet.note(text + "."));
     sheet.note(
         free.unknown()
             .map(why -> "Where plate screws would find fresh bone cannot be told: " + why + ".")
@@ -197,7 +207,8 @@ final class CortexMap {
                         + free.screws()
                         + ", by the levels of their axes: "
                         + new FreeText(free, standing).line()
-                        + "."));
+                        + ". "
+                        + FreeText.LIMITS));
     Optional.of(new InWords(standing).unplaced())
         .filter(missing -> !missing.isEmpty())
         .ifPresent(

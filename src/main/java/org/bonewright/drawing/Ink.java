@@ -15,7 +15,8 @@ public record Ink(String fill, String stroke, double width, String dash, Optiona
 
   static final Ink BONE = line("#f3ecdd", "#2b2b2b", 1.4);
   static final Ink BONE_GUESSED = line("#f8f4ea", "#6b6b6b", 1.1).dashed("6 4");
-  static final Ink CANAL = line("#ffffff", "#9a917d", 0.7).dashed("7 3");
+  static final Ink CANAL = line("#ffffff", "#8a8069", 0.8);
+  static final Ink CANAL_GUESSED = line("#ffffff", "#9a917d", 0.7).dashed("7 3");
   static final Ink ZONE = line("none", "#8a1538", 1.2).hatched(Hatch.ZONE);
   static final Ink ZONE_VAGUE = line("none", "#8a1538", 0.9).dashed("2 3");
   static final Ink PLATE = line("#a9c1d9", "#173a5e", 1.3);
@@ -37,7 +38,9 @@ public record Ink(String fill, String stroke, double width, String dash, Optiona
   static final Ink OLD = line("none", "#a34a00", 1).dashed("3 2");
   static final Ink FREE = line("#fbfffb", "#2c7a4b", 0.7).dashed("1 3").hatched(Hatch.FREE);
   static final Ink OVERLAP = line("#ffffff", "#b00020", 1).hatched(Hatch.OVERLAP);
+  static final Ink TAKEN = line("none", "#b00020", 1.8);
   static final Ink BREAK_GAP = line("none", "#ffffff", 4.5);
+  static final Ink GOES_ON = line("none", "#ffffff", 3);
   static final Ink BREAK = line("none", "#b00020", 1.8);
   static final Ink CUT = line("none", "#8a1538", 1.6).dashed("9 3 2 3");
   static final Ink AXIS = line("none", "#333333", 1);

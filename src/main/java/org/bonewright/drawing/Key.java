@@ -17,6 +17,7 @@ enum Key {
   NAIL("nail"),
   OTHER("metal from outside this history"),
   PIECE("piece left behind"),
+  OLD_ROD("old track, empty"),
   OLD_1("old tracks of the first operation"),
   OLD_2("of the second"),
   OLD_3("of the third"),
@@ -28,6 +29,10 @@ enum Key {
   RANGE("place known only within this"),
   EXIT("exit: ring with a cross"),
   OVERLAP("thread in an old track"),
+  TAKEN("thread partly in an old track; % of it left"),
+  UNSURE("dotted: not recorded whether so far"),
+  GUESSED("width of the bone not measured here"),
+  FOOTPRINT("where a plate lies"),
   FREE("free for the screws named below");
 
   final String meaning;
@@ -54,7 +59,7 @@ enum Key {
       case OPEN -> List.of(new Mark.Disc(x, y, 4.5, 4.5, Ink.HOLE));
       case PLUGGED -> crossed(x, y, new Mark.Disc(x, y, 4.5, 4.5, Ink.HOLE));
       case LAG -> List.of(polygon(Ink.SCREW, x, y - 5.5, x + 5.5, y, x, y + 5.5, x - 5.5, y));
-      case BOLT -> List.of(new Mark.Box(x - 2.5, y - 5, 5, 10, Ink.BOLT));
+      case BOLT -> List.of(new Mark.Disc(x, y, 4.5, 4.5, Ink.BOLT));
       case PIN -> List.of(polygon(Ink.PIN, x - 4, y - 5, x + 4, y - 5, x, y + 5));
       case CERCLAGE ->
           List.of(
@@ -79,6 +84,11 @@ enum Key {
       case RANGE -> whisker(x - 8, x + 8, y);
       case EXIT -> crossed(x, y, new Mark.Disc(x, y, 4.5, 4.5, Ink.SMOOTH));
       case OVERLAP -> List.of(new Mark.Disc(x, y, 4.5, 4.5, Ink.OVERLAP));
+      case TAKEN -> List.of(new Mark.Disc(x, y, 6.5, 6.5, Ink.TAKEN));
+      case UNSURE -> List.of(new Mark.Box(x - 3, y - 5, 6, 10, Ink.UNSURE));
+      case GUESSED -> List.of(Mark.Outline.line(Ink.BONE_GUESSED, x - 8, y, x + 8, y));
+      case FOOTPRINT -> List.of(new Mark.Box(x - 8, y - 5, 16, 10, Ink.FOOTPRINT));
+      case OLD_ROD -> List.of(new Mark.Box(x - 3, y - 5, 6, 10, Ink.OLD));
       case FREE -> List.of(new Mark.Box(x - 8, y - 5, 16, 10, Ink.FREE));
     };
   }

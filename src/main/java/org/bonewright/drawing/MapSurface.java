@@ -132,7 +132,9 @@ final class MapSurface {
                 surface.get(),
                 new double[] {span.from(), span.to(), form.width()},
                 Ink.FOOTPRINT));
+        used.add(Key.FOOTPRINT);
         holes(laid, form, surface.get(), inside);
+        crack(laid, form, surface.get()).ifPresent(inside::add);
       }
     }
     for (Standing.Metal metal : standing.metal()) {
@@ -172,6 +174,24 @@ final class MapSurface {
                         map.scale().units(place[1] - place[0]),
                         2 * half,
                         ink))));
+  }
+
+  private Optional<Mark> crack(Standing.Laid laid, PlateForm form, Direction surface) {
+    double half = map.scale().units(form.width()) / 2 + 4;
+    return laid.broken()
+        .flatMap(hole -> standing.level(laid, hole))
+        .map(
+            level -> {
+              used.add(Key.BROKEN);
+              return new Mark.Thing(
+                  "break",
+                  laid.metal().path(),
+                  "broken here",
+                  map.around(
+                      map.y(surface),
+                      half,
+                      y -> Key.zigzag(map.x(level.middle()), y - half, y + half)));
+            });
   }
 
   private void holes(Standing.Laid laid, PlateForm form, Direction surface, List<Mark> inside) {

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.bonewright.bone.Dimension;
-import org.bonewright.bone.ledger.Bite;
 import org.bonewright.bone.ledger.Track;
 import org.bonewright.casefile.ScrewRow;
 import org.bonewright.drawing.words.Standing;
@@ -114,6 +113,9 @@ final class MapTracks {
     }
     if (!opening.near()) {
       used.add(Key.EXIT);
+      if (!opening.sure()) {
+        used.add(Key.UNSURE);
+      }
       double arm = r * 0.7;
       return List.of(
           new Mark.Disc(x, y, r, r, opening.sure() ? Ink.RING : Ink.UNSURE),
@@ -125,7 +127,8 @@ final class MapTracks {
     return List.of(entry(key, x, y, r));
   }
 
-  private Key key(Standing.Drilled drilled) {
+  /** Return the sign of a screw, bolt or pin that the subject put in. */
+  Key key(Standing.Drilled drilled) {
     Track track = drilled.old().track();
     return switch (track.kind()) {
       case LOCKING_PLATE_SCREW -> Key.LOCKING;
@@ -173,7 +176,7 @@ final class MapTracks {
   private List<Mark> overlaps(Standing.Drilled drilled) {
     List<Mark> marks = new ArrayList<>();
     for (Opening mine : openings(drilled.old().track())) {
-      if (!isTaken(drilled, mine.near())) {
+      if (!ThreadLeft.isTaken(drilled, mine.near())) {
         continue;
       }
       for (Standing.Drilled other : standing.tracks()) {
@@ -228,21 +231,16 @@ final class MapTracks {
     }
   }
 
-  private static boolean isTaken(Standing.Drilled drilled, boolean near) {
-    return share(drilled, near).map(share -> share.min() < 0.995).orElse(false);
-  }
-
-  private static Optional<Dimension> share(Standing.Drilled drilled, boolean near) {
-    return drilled.bite().flatMap(bite -> near ? Optional.of(bite.near()) : bite.far());
-  }
-
   private void label(Standing.Drilled drilled) {
     Track track = drilled.old().track();
     for (Opening opening : openings(track)) {
       String number = StripRows.number(track);
       String name =
           number.isEmpty() ? track.name().substring(track.name().indexOf('/') + 1) : number;
-      String text = isTaken(drilled, opening.near()) ? name + ": " + left(drilled, opening) : name;
+      String text =
+          ThreadLeft.isTaken(drilled, opening.near())
+              ? name + ": " + ThreadLeft.in(drilled, opening.near())
+              : name;
       labels.put(
           map.x(opening.level()),
           map.y(opening.direction()),
@@ -252,46 +250,5 @@ final class MapTracks {
           drilled.own() ? 11 : 9.5,
           drilled.own());
     }
-  }
-
-  private static String left(Standing.Drilled drilled, Opening opening) {
-    Dimension share = share(drilled, opening.near()).orElseThrow();
-    return isUntold(share) ? "?" : percent(share);
-  }
-
-  /** Return a share in percent, as a range where it is one. */
-  static String percent(Dimension share) {
-    long min = Math.round(share.min() * 100);
-    long max = Math.round(share.max() * 100);
-    return min == max ? min + " %" : min + "–" + max + " %";
-  }
-
-  /** Return what of the new screws' threads is left, in words. */
-  static List<String> threads(Standing standing) {
-    List<String> all = new ArrayList<>();
-    List<String> untold = new ArrayList<>();
-    for (Standing.Drilled drilled : standing.tracks()) {
-      if (drilled.own() && (isTaken(drilled, true) || isTaken(drilled, false))) {
-        Bite bite = drilled.bite().orElseThrow();
-        if (isUntold(bite.near()) && bite.far().map(MapTracks::isUntold).orElse(true)) {
-          untold.add(drilled.old().track().name());
-        } else {
-          all.add(
-              drilled.old().track().name()
-                  + ": "
-                  + percent(bite.near())
-                  + " of the thread left in the near cortex"
-                  + bite.far().map(far -> ", " + percent(far) + " in the far one").orElse(""));
-        }
-      }
-    }
-    if (!untold.isEmpty()) {
-      all.add("How much thread old tracks leave cannot be told: " + String.join("; ", untold));
-    }
-    return all;
-  }
-
-  private static boolean isUntold(Dimension share) {
-    return share.min() < 0.005 && share.max() > 0.995;
   }
 }

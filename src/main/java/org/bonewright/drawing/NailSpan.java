@@ -13,9 +13,9 @@ import org.bonewright.drawing.words.Standing;
  * @param from level in mm
  * @param to level in mm
  * @param entersNear whether it went in at the end of the landmark
- * @param lengthKnown whether its length is recorded
+ * @param goesOn whether it goes on beyond the drawing, as far as anyone can tell
  */
-record NailSpan(double from, double to, boolean entersNear, boolean lengthKnown) {
+record NailSpan(double from, double to, boolean entersNear, boolean goesOn) {
 
   private static final double COVER = 5;
 
@@ -30,7 +30,7 @@ record NailSpan(double from, double to, boolean entersNear, boolean lengthKnown)
     double near = extent.from();
     double far = extent.to();
     if (!extent.whole()) {
-      return Optional.of(new NailSpan(near, far, true, false));
+      return Optional.of(new NailSpan(near, far, true, true));
     }
     double[] bolts =
         standing.tracks().stream()
@@ -54,6 +54,6 @@ record NailSpan(double from, double to, boolean entersNear, boolean lengthKnown)
       from = Math.max(from, most - length.get());
       from = Math.min(from, least);
     }
-    return Optional.of(new NailSpan(from, from + length.get(), entersNear, true));
+    return Optional.of(new NailSpan(from, from + length.get(), entersNear, false));
   }
 }

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.bonewright.bone.Dimension;
+import org.bonewright.drawing.words.Standing;
 
 /**
  * Rows of signs above or below the bone, each exactly at its level: one row for each implant or
@@ -18,8 +20,23 @@ final class Rows {
   private static final double LANE = 13;
   private static final double SIGN = 14;
 
-  /** One sign with its text. */
-  record Entry(Dimension level, Key key, String text) {}
+  /**
+   * One sign with its text.
+   *
+   * @param over signs that stand upon it
+   * @param track the track that the sign stands for, where the view has no other mark of it
+   */
+  record Entry(
+      Dimension level, Key key, String text, List<Key> over, Optional<Standing.Drilled> track) {
+
+    Entry(Dimension level, Key key, String text) {
+      this(level, key, text, List.of(), Optional.empty());
+    }
+
+    Entry(Dimension level, Key key, String text, List<Key> over) {
+      this(level, key, text, over, Optional.empty());
+    }
+  }
 
   /** A row: whose signs these are, in two short lines, and the signs. */
   record Row(String caption, String under, List<Entry> entries) {}
@@ -57,8 +74,14 @@ final class Rows {
         marks.addAll(Key.whisker(scale.x(entry.level().min()), scale.x(entry.level().max()), sign));
         used.add(Key.RANGE);
       }
-      marks.addAll(entry.key().at(x, sign));
+      List<Mark> signs = new ArrayList<>(entry.key().at(x, sign));
+      entry.over().forEach(key -> signs.addAll(key.at(x, sign)));
+      entry
+          .track()
+          .ifPresentOrElse(
+              track -> marks.add(MapTracks.thing(track, signs)), () -> marks.addAll(signs));
       used.add(entry.key());
+      used.addAll(entry.over());
       Mark.Label label = labels.get(i);
       double base = sign - SIGN / 2 - 2 - laneOf.get(i) * LANE;
       if (laneOf.get(i) > 0) {

@@ -3,6 +3,7 @@ package org.bonewright.drawing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.bonewright.bone.ledger.Track;
 import org.bonewright.casefile.Bone;
@@ -65,13 +66,15 @@ final class SideStrip {
         Drawing.id(standing, View.STRIP),
         title,
         Drawing.words(
-            standing,
-            title + ". " + view() + "; near end left, " + Drawing.origin(standing),
-            sheet.notes()));
+            standing, title + ". " + view() + "; " + Drawing.origin(standing), sheet.notes()));
   }
 
   private String view() {
-    return standing.surfaces().name(profile.up())
+    if (Upwards.told(standing).isEmpty()) {
+      return "near end left; which surface is up is not recorded";
+    }
+    return "near end left, "
+        + standing.surfaces().name(profile.up())
         + " surface up, seen from "
         + standing.surfaces().name(profile.viewer());
   }
@@ -89,9 +92,36 @@ final class SideStrip {
     double least = profile.scale().units(profile.bone().outerAtShaft().max() / 2 + 3);
     Bounds bounds = Bounds.of(body(profile), least);
     Profile placed = profile.at(sheet.y() - bounds.top());
-    sheet.add(body(placed));
+    List<Mark> drawn = body(placed);
+    sheet.add(drawn);
+    legend(drawn);
     ends(placed);
     sheet.goTo(sheet.y() - bounds.top() + bounds.bottom());
+  }
+
+  /** What stands in the bone itself and in no row must be told too. */
+  private void legend(List<Mark> drawn) {
+    Map.of(
+            Ink.OLD, Key.OLD_ROD,
+            Ink.NAIL, Key.NAIL,
+            Ink.UNSURE, Key.UNSURE,
+            Ink.BONE_GUESSED, Key.GUESSED,
+            Ink.OTHER, Key.OTHER)
+        .forEach(
+            (ink, key) -> {
+              if (drawn.stream().anyMatch(mark -> shows(mark, ink))) {
+                sheet.uses(key);
+              }
+            });
+  }
+
+  private static boolean shows(Mark mark, Ink ink) {
+    if (mark instanceof Mark.Thing thing) {
+      return thing.marks().stream().anyMatch(part -> shows(part, ink));
+    }
+    return (mark instanceof Mark.Outline outline && outline.ink().equals(ink))
+        || (mark instanceof Mark.Disc disc && disc.ink().equals(ink))
+        || (mark instanceof Mark.Box box && box.ink().equals(ink));
   }
 
   private List<Mark> body(Profile at) {
@@ -100,6 +130,8 @@ final class SideStrip {
     Bone bone = standing.scene().subject().caseFile().bone();
     List<Mark> marks = new ArrayList<>();
     marks.add(tube.tube(extent.whole() ? bone.sections() : List.of()));
+    // The bone is broken here, not the metal that crosses it: metal covers the zone.
+    tube.zone(standing.zone()).ifPresent(marks::add);
     bone.otherImplants().forEach(other -> metal.other(other).ifPresent(marks::add));
     each(Nail.class)
         .forEach(
@@ -108,8 +140,7 @@ final class SideStrip {
                     .flatMap(span -> metal.nail(nail, span))
                     .ifPresent(marks::add));
     each(Strut.class).forEach(strut -> metal.strut(strut).ifPresent(marks::add));
-    tube.zone(standing.zone()).ifPresent(marks::add);
-    rows.cutLevels()
+    CutLevels.of(standing)
         .forEach(
             (cut, level) -> {
               double reach = at.radius(level.middle()) + 3;
@@ -176,10 +207,11 @@ final class SideStrip {
   private void notes() {
     for (Standing.Laid laid : standing.plates()) {
       Plate plate = laid.placed().plate();
-      if (plate.surface().isEmpty()) {
+      boolean drawn = new PlateForm(standing, laid).span().isPresent();
+      if (drawn && plate.surface().isEmpty()) {
         sheet.note(laid.metal().path() + ": surface not recorded; drawn on top.");
       }
-      if (new PlateForm(standing, laid).isGuessed()) {
+      if (drawn && new PlateForm(standing, laid).isGuessed()) {
         sheet.note(laid.metal().path() + ": size not recorded; width and thickness are a guess.");
       }
       if (plate.screws().isEmpty()) {
@@ -192,6 +224,10 @@ final class SideStrip {
     if (!each(ExternalFixator.class).isEmpty()) {
       sheet.note("The distance of a fixator's bars from the bone is not recorded; drawn outside.");
     }
+    if (rows.other().stream().flatMap(row -> row.entries().stream()).anyMatch(this::isPiece)) {
+      sheet.note("How deep a piece left behind lies is not recorded; drawn in the middle.");
+    }
+    ThreadLeft.sentences(standing).forEach(text -> sheet.note(text + "."));
     standing.tracks().stream()
         .map(drilled -> drilled.old().track())
         .filter(track -> track.level().isPresent() && track.direction().isEmpty())
@@ -208,6 +244,10 @@ final class SideStrip {
       sheet.uses(Key.BROKEN);
     }
     failure().ifPresent(sheet::note);
+  }
+
+  private boolean isPiece(Rows.Entry entry) {
+    return entry.key() == Key.PIECE;
   }
 
   private String drawnFrom(Standing.Metal nail) {

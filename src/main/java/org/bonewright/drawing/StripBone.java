@@ -4,14 +4,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.Function;
 import org.bonewright.bone.Dimension;
 import org.bonewright.bone.FractureZone;
+import org.bonewright.casefile.Quantity;
 import org.bonewright.casefile.Section;
 
 /** The bone itself in the side strip: outline, canal, zone. */
 final class StripBone {
 
   private static final double ROUND = 5;
+
+  /** The zone is never narrower than this on the sheet, so that it is seen. */
+  private static final double LEAST = 2.4;
 
   private final Profile profile;
   private final double from;
@@ -32,30 +37,33 @@ final class StripBone {
 
   /** Return the tube; beyond the measured sections its outline is dashed. */
   Mark tube(List<Section> sections) {
-    List<Double> measured =
-        sections.stream()
-            .filter(section -> section.outerMm().isPresent())
-            .map(section -> section.atMm().middle())
-            .sorted()
-            .toList();
     List<Mark> marks = new ArrayList<>();
     marks.add(
         new Mark.Outline(
             ring(from, to, this::half), true, Ink.BONE.withoutStroke(Ink.BONE.fill())));
-    List<Mark.Point> canal = ring(from, to, level -> half(level) - profile.wall(level));
+    List<Mark.Point> canal = ring(from, to, this::canal);
     marks.add(new Mark.Outline(canal, true, Ink.CANAL.withoutStroke(Ink.CANAL.fill())));
-    marks.add(new Mark.Outline(canal.subList(0, canal.size() / 2), false, Ink.CANAL));
-    marks.add(new Mark.Outline(canal.subList(canal.size() / 2, canal.size()), false, Ink.CANAL));
-    double known = measured.isEmpty() ? from : Math.max(from, measured.get(0));
-    double last = measured.isEmpty() ? from : Math.min(to, measured.get(measured.size() - 1));
-    edges(marks, from, known, Ink.BONE_GUESSED);
-    edges(marks, known, last, Ink.BONE);
-    edges(marks, last, to, Ink.BONE_GUESSED);
+    List<Double> canals = levels(sections, Section::canalMm);
+    edges(marks, canals, this::canal, Ink.CANAL, Ink.CANAL_GUESSED);
+    edges(marks, levels(sections, Section::outerMm), this::half, Ink.BONE, Ink.BONE_GUESSED);
     if (wholeBone) {
       marks.add(end(from));
       marks.add(end(to));
     }
     return new Mark.Thing("bone", "", "the bone; dashed where its width is not measured", marks);
+  }
+
+  private static List<Double> levels(
+      List<Section> sections, Function<Section, Optional<Quantity>> width) {
+    return sections.stream()
+        .filter(section -> width.apply(section).isPresent())
+        .map(section -> section.atMm().middle())
+        .sorted()
+        .toList();
+  }
+
+  private double canal(double level) {
+    return Math.max(0.2, half(level) - profile.wall(level));
   }
 
   private double half(double level) {
@@ -78,7 +86,17 @@ final class StripBone {
     return points;
   }
 
-  private void edges(List<Mark> marks, double a, double b, Ink ink) {
+  /** Add both edges: one ink between the first and the last measured level, another beyond. */
+  private void edges(
+      List<Mark> marks, List<Double> measured, DoubleUnaryOperator half, Ink sure, Ink guessed) {
+    double known = measured.isEmpty() ? from : Math.max(from, measured.get(0));
+    double last = measured.isEmpty() ? from : Math.min(to, measured.get(measured.size() - 1));
+    edges(marks, from, known, half, guessed);
+    edges(marks, known, last, half, sure);
+    edges(marks, last, to, half, guessed);
+  }
+
+  private void edges(List<Mark> marks, double a, double b, DoubleUnaryOperator half, Ink ink) {
     if (b - a <= 0) {
       return;
     }
@@ -86,7 +104,7 @@ final class StripBone {
       marks.add(
           new Mark.Outline(
               Profile.levels(a, b).stream()
-                  .map(l -> new Mark.Point(profile.x(l), profile.y(sign * half(l))))
+                  .map(l -> new Mark.Point(profile.x(l), profile.y(sign * half.applyAsDouble(l))))
                   .toList(),
               false,
               ink));
@@ -108,7 +126,13 @@ final class StripBone {
     double reach = profile.radius(centre.middle()) + 2;
     List<Mark> marks = new ArrayList<>();
     if (zone.length().isEmpty()) {
-      marks.addAll(Key.zigzag(profile.x(centre.middle()), profile.y(reach), profile.y(-reach)));
+      marks.add(
+          new Mark.Box(
+              profile.x(centre.middle()) - LEAST / 2,
+              profile.y(reach),
+              LEAST,
+              profile.scale().units(2 * reach),
+              Ink.ZONE));
       return Optional.of(new Mark.Thing("zone", "", "zone, length not recorded", marks));
     }
     Dimension length = zone.length().get();
@@ -119,7 +143,7 @@ final class StripBone {
     if (innerTo >= innerFrom) {
       double left = profile.x(innerFrom);
       double width = profile.x(innerTo) - left;
-      double grown = Math.max(width, 2.4);
+      double grown = Math.max(width, LEAST);
       marks.add(
           new Mark.Box(
               left - (grown - width) / 2,

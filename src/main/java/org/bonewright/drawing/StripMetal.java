@@ -3,6 +3,7 @@ package org.bonewright.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.bonewright.bone.Dimension;
 import org.bonewright.bone.ledger.Track;
 import org.bonewright.casefile.Cerclage;
 import org.bonewright.casefile.Direction;
@@ -39,6 +40,18 @@ final class StripMetal {
     double tip = Math.min(8, (right - left) / 4);
     double top = profile.y(half);
     double bottom = profile.y(-half);
+    if (span.goesOn()) {
+      // Its ends are not known: no line closes it.
+      return Optional.of(
+          new Mark.Thing(
+              "nail",
+              metal.path(),
+              metal.path() + ", its ends not shown",
+              List.of(
+                  new Mark.Box(left, top, right - left, bottom - top, Ink.NAIL),
+                  Mark.Outline.line(Ink.GOES_ON, left, top - 2, left, bottom + 2),
+                  Mark.Outline.line(Ink.GOES_ON, right, top - 2, right, bottom + 2))));
+    }
     boolean farTip = span.entersNear();
     List<Mark.Point> points =
         farTip
@@ -69,7 +82,7 @@ final class StripMetal {
     Direction direction = track.direction().orElse(profile.up());
     double radius = profile.radius(level);
     boolean filled = drilled.old().filled();
-    double out = !filled ? radius : outside(track.kind(), radius);
+    double out = !filled ? radius : outside(track, radius);
     double tip =
         track.reach() == Track.Reach.NEAR_CORTEX
             ? radius - profile.wall(level)
@@ -80,9 +93,9 @@ final class StripMetal {
     return Optional.of(new Mark.Thing(kind, track.name(), says(drilled), rod(drilled, rod)));
   }
 
-  private static double outside(Track.Kind kind, double radius) {
-    return switch (kind) {
-      case PIN -> radius + BAR + BAR_APART;
+  private double outside(Track track, double radius) {
+    return switch (track.kind()) {
+      case PIN -> bars(pins(track.implant())) + BAR_APART + 4;
       case BOLT -> radius + 3;
       default -> radius + 1.5;
     };
@@ -119,15 +132,27 @@ final class StripMetal {
     return (drilled.old().filled() ? "" : "old track ") + drilled.old().track().name();
   }
 
+  private List<Track> pins(String implant) {
+    return standing.tracks().stream()
+        .filter(d -> d.old().filled() && d.old().track().implant().equals(implant))
+        .map(d -> d.old().track())
+        .filter(track -> track.level().isPresent())
+        .toList();
+  }
+
+  /** Return how far from the axis the inner bar is drawn: the same for all pins. */
+  private double bars(List<Track> pins) {
+    return BAR
+        + pins.stream()
+            .mapToDouble(pin -> profile.radius(pin.level().orElseThrow().middle()))
+            .max()
+            .orElse(0);
+  }
+
   /** Return the bars of a fixator: drawn outside, at a distance that is ours. */
   List<Mark> frame(Standing.Metal metal) {
     ExternalFixator fixator = (ExternalFixator) metal.implant();
-    List<Track> pins =
-        standing.tracks().stream()
-            .filter(d -> d.old().filled() && d.old().track().implant().equals(metal.path()))
-            .map(d -> d.old().track())
-            .filter(track -> track.level().isPresent())
-            .toList();
+    List<Track> pins = pins(metal.path());
     if (pins.isEmpty()) {
       return List.of();
     }
@@ -139,7 +164,7 @@ final class StripMetal {
     if (fixator.frame().equals(Optional.of(ExternalFixator.Frame.RING))) {
       for (Track pin : pins) {
         double x = profile.x(pin.level().orElseThrow().middle());
-        double reach = profile.radius(from) + BAR;
+        double reach = bars(pins);
         bars.add(
             new Mark.Box(
                 x - 3,
@@ -150,7 +175,7 @@ final class StripMetal {
       }
     }
     for (int bar = 0; bar < Math.min(2, fixator.bars().orElse(1)); bar++) {
-      double r = profile.radius(from) + BAR + bar * BAR_APART;
+      double r = bars(pins) + bar * BAR_APART;
       double top = profile.y(sign * r) - 4;
       bars.add(
           new Mark.Box(
@@ -248,7 +273,17 @@ final class StripMetal {
                                     "piece",
                                     piece.path(),
                                     piece.path() + ", " + piece.piece().orElse(""),
-                                    Key.PIECE.at(profile.x(l.middle()), profile.y(0))))));
+                                    piece(l)))));
+    return marks;
+  }
+
+  /** A piece stands at the axis, since its depth is not recorded, with a bar for its range. */
+  private List<Mark> piece(Dimension level) {
+    List<Mark> marks = new ArrayList<>();
+    if (profile.scale().units(level.max() - level.min()) > 3) {
+      marks.addAll(Key.whisker(profile.x(level.min()), profile.x(level.max()), profile.y(0)));
+    }
+    marks.addAll(Key.PIECE.at(profile.x(level.middle()), profile.y(0)));
     return marks;
   }
 }

@@ -3,12 +3,10 @@ package org.bonewright.drawing;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.bonewright.bone.Dimension;
 import org.bonewright.bone.FractureZone;
-import org.bonewright.bone.ledger.Cuts;
 import org.bonewright.bone.ledger.OldTrack;
 import org.bonewright.bone.ledger.Track;
 import org.bonewright.casefile.Cerclage;
@@ -18,6 +16,7 @@ import org.bonewright.casefile.Nail;
 import org.bonewright.casefile.Quantity;
 import org.bonewright.casefile.ScrewRow;
 import org.bonewright.casefile.Strut;
+import org.bonewright.drawing.words.InWords;
 import org.bonewright.drawing.words.Standing;
 
 /** What stands in the rows above and below the bone. */
@@ -43,7 +42,11 @@ final class StripRows {
                       .ifPresent(
                           level ->
                               entries.add(
-                                  new Rows.Entry(level, key(laid, hole), text(laid, hole)))));
+                                  new Rows.Entry(
+                                      level,
+                                      key(laid, hole),
+                                      text(laid, hole),
+                                      over(laid, hole)))));
       if (!entries.isEmpty()) {
         rows.add(
             new Rows.Row(
@@ -70,17 +73,31 @@ final class StripRows {
     };
   }
 
-  private static String text(Standing.Laid laid, int hole) {
-    String state = state(laid.placed().screwIn(hole).flatMap(ScrewRow::state));
-    String broken = laid.broken().equals(Optional.of(hole)) ? " broken here" : "";
-    return hole + state + broken;
+  private Optional<Standing.Drilled> drilled(Standing.Laid laid, int hole) {
+    return standing.tracks().stream()
+        .filter(d -> d.own() && d.old().track().name().equals(laid.holeName(hole)))
+        .findFirst();
   }
 
-  private static String state(Optional<ScrewRow.State> state) {
-    return state
-        .filter(s -> s != ScrewRow.State.SOUND)
-        .map(s -> " " + s.name().toLowerCase(Locale.ROOT).replace('_', ' '))
-        .orElse("");
+  private List<Key> over(Standing.Laid laid, int hole) {
+    return drilled(laid, hole).map(StripRows::over).orElse(List.of());
+  }
+
+  private static List<Key> over(Standing.Drilled drilled) {
+    return ThreadLeft.isCertain(drilled) ? List.of(Key.TAKEN) : List.of();
+  }
+
+  private static String left(Standing.Drilled drilled) {
+    String left = ThreadLeft.inBoth(drilled);
+    return left.isEmpty() ? "" : ": " + left;
+  }
+
+  private String text(Standing.Laid laid, int hole) {
+    String state =
+        InWords.state(laid.placed().screwIn(hole).flatMap(ScrewRow::state))
+            + drilled(laid, hole).map(StripRows::left).orElse("");
+    String broken = laid.broken().equals(Optional.of(hole)) ? " broken here" : "";
+    return hole + state + broken;
   }
 
   /** Return the rows of nails, fixators, lag screws, loops, struts and pieces. */
@@ -89,7 +106,11 @@ final class StripRows {
     for (Standing.Metal metal : standing.metal()) {
       List<Rows.Entry> entries = filled(metal.path());
       if (metal.implant() instanceof Nail) {
-        add(rows, metal.path(), "nail, its bolts", entries);
+        add(
+            rows,
+            metal.path(),
+            standing.nailBroke(metal).isPresent() ? "broken nail, its bolts" : "nail, its bolts",
+            entries);
       } else if (metal.implant() instanceof ExternalFixator) {
         add(rows, metal.path(), "fixator, its pins", entries);
       } else if (metal.implant() instanceof LagScrew) {
@@ -161,7 +182,10 @@ final class StripRows {
                 level ->
                     entries.add(
                         new Rows.Entry(
-                            level, key(track.kind()), number(track) + state(track.state()))));
+                            level,
+                            key(track.kind()),
+                            number(track) + InWords.state(track.state()) + left(drilled),
+                            over(drilled))));
       }
     }
     return entries;
@@ -199,37 +223,16 @@ final class StripRows {
                                 new Rows.Entry(
                                     l,
                                     Key.PIECE,
-                                    Captions.shortened(piece.piece().orElse(""), 10.5, 240)))));
+                                    Captions.shortened(piece.piece().orElse(""), 10.5, 420)))));
     add(rows, "left behind", "", pieces);
     List<Rows.Entry> cuts = new ArrayList<>();
-    cutLevels()
+    CutLevels.of(standing)
         .forEach(
             (cut, level) ->
                 cuts.add(
                     new Rows.Entry(level, Key.CUT, cut.to().minus(cut.from()).numbers() + " mm")));
     add(rows, "bone cut out", "", cuts);
     return rows;
-  }
-
-  /** Return where the ends of each cut met, as it reads now. */
-  Map<Cuts.Cut, Dimension> cutLevels() {
-    Map<Cuts.Cut, Dimension> levels = new LinkedHashMap<>();
-    if (!standing.levels().fromLandmark()) {
-      return levels;
-    }
-    Cuts cuts = standing.scene().ledger().cuts();
-    int rounds = standing.scene().ledger().rounds();
-    List<Cuts.Cut> all = cuts.before(rounds);
-    for (Cuts.Cut cut : all) {
-      Dimension level = cut.from();
-      for (Cuts.Cut before : all) {
-        if (before.round() == cut.round() && before.to().max() <= cut.from().min()) {
-          level = level.minus(before.closed());
-        }
-      }
-      cuts.moved(level, cut.round(), rounds - 1).ifPresent(now -> levels.put(cut, now));
-    }
-    return levels;
   }
 
   /** Return the zone's row, where its level is known. */
@@ -271,7 +274,7 @@ final class StripRows {
                                 new Rows.Entry(
                                     old.track().level().orElseThrow(),
                                     Key.old(old.track().round()),
-                                    number(old.track()) + state(old.track().state())))
+                                    number(old.track()) + InWords.state(old.track().state())))
                         .toList()))
         .toList();
   }

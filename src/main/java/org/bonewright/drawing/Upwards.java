@@ -12,19 +12,24 @@ import org.bonewright.drawing.words.Standing;
 
 /**
  * Which surface looks up in the side strip: that of the longest plate of the subject, else of the
- * longest plate there is, else the one at which most bolts, pins and screws enter; lateral where
- * nothing tells.
+ * longest plate there is, else the one at which most bolts, pins and screws enter, else most of the
+ * old tracks; lateral where nothing tells.
  */
 final class Upwards {
 
   private Upwards() {}
 
   static Direction of(Standing standing) {
+    return told(standing).orElse(Direction.Named.LATERAL.direction());
+  }
+
+  /** Return the surface that the file makes look up; empty where it tells of none. */
+  static Optional<Direction> told(Standing standing) {
     return plate(standing, laid -> laid.metal().own())
         .or(() -> plate(standing, laid -> true))
         .or(() -> track(standing, Standing.Drilled::own))
         .or(() -> track(standing, drilled -> drilled.old().filled()))
-        .orElse(Direction.Named.LATERAL.direction());
+        .or(() -> track(standing, drilled -> true));
   }
 
   private static Optional<Direction> plate(Standing standing, Predicate<Standing.Laid> which) {

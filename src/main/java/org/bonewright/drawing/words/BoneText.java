@@ -44,7 +44,11 @@ public final class BoneText {
     InWords words = new InWords(standing);
     part("ZONE", List.of(words.zone()));
     part("IN THE BONE", orNone(words.metal(), "no metal"));
-    part("OLD TRACKS, EMPTY", orNone(words.oldTracks(), "none known"));
+    part(
+        standing.pieces().isEmpty()
+            ? "OLD TRACKS, EMPTY"
+            : "OLD TRACKS, EMPTY BUT FOR PIECES LEFT BEHIND",
+        orNone(words.oldTracks(), "none known"));
     if (!words.cuts().isEmpty()) {
       part("BONE CUT OUT", words.cuts());
     }
@@ -69,7 +73,7 @@ public final class BoneText {
     for (Direction surface : Surfaces.all()) {
       wrapped("  ", words.on(surface));
     }
-    wrapped("  ", "Joints, vessels, soft tissue and the plate's own length are not looked at.");
+    wrapped("  ", FreeText.LIMITS);
   }
 
   private static List<String> orNone(List<String> all, String none) {

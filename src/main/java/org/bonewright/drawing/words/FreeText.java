@@ -8,6 +8,10 @@ import org.bonewright.casefile.Direction;
 /** Free bone in words. */
 public final class FreeText {
 
+  /** What free bone does not mean. */
+  public static final String LIMITS =
+      "Joints, vessels, soft tissue and the plate's own length are not looked at.";
+
   private final FreeBone free;
   private final Surfaces surfaces;
 

@@ -3,6 +3,7 @@ package org.bonewright.drawing.words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntPredicate;
@@ -15,6 +16,7 @@ import org.bonewright.bone.ledger.Track;
 import org.bonewright.casefile.Bolt;
 import org.bonewright.casefile.Cerclage;
 import org.bonewright.casefile.ExternalFixator;
+import org.bonewright.casefile.FailureMode;
 import org.bonewright.casefile.LagScrew;
 import org.bonewright.casefile.Nail;
 import org.bonewright.casefile.Pin;
@@ -88,7 +90,15 @@ public final class InWords {
         + nail.outerMm().map(d -> " " + number(d) + " mm thick").orElse(", thickness not recorded")
         + nail.lengthMm().map(l -> ", " + number(l) + " mm long").orElse("")
         + ", "
-        + at(metal.path(), "bolt", nail.bolts().map(List<Bolt>::size));
+        + at(metal.path(), "bolt", nail.bolts().map(List<Bolt>::size))
+        + standing
+            .nailBroke(metal)
+            .map(
+                mode ->
+                    mode == FailureMode.NAIL_BROKEN_MID_SHAFT
+                        ? "; broken in mid-shaft"
+                        : "; broken at a bolt hole")
+            .orElse("");
   }
 
   private String at(String path, String what, Optional<Integer> count) {
@@ -100,8 +110,7 @@ public final class InWords {
     }
     List<String> levels =
         filled(path).stream()
-            .flatMap(track -> track.level().stream())
-            .map(Dimension::numbers)
+            .flatMap(track -> track.level().stream().map(l -> l.numbers() + state(track.state())))
             .toList();
     int lost = filled(path).size() - levels.size();
     String known =
@@ -175,8 +184,25 @@ public final class InWords {
           "; open ",
           hole -> !laid.placed().isFilled(hole) && !laid.placed().plate().plugged().contains(hole));
     }
+    for (ScrewRow.State state : ScrewRow.State.values()) {
+      if (state != ScrewRow.State.SOUND) {
+        holes(text, laid, ";" + state(Optional.of(state)) + " ", hole -> isNow(laid, hole, state));
+      }
+    }
     laid.broken().ifPresent(hole -> text.append("; broken at hole ").append(hole));
     return text.toString();
+  }
+
+  private static boolean isNow(Standing.Laid laid, int hole, ScrewRow.State state) {
+    return laid.placed().screwIn(hole).flatMap(ScrewRow::state).equals(Optional.of(state));
+  }
+
+  /** Return what became of a screw, bolt or pin, with a space before; empty where it is sound. */
+  public static String state(Optional<ScrewRow.State> state) {
+    return state
+        .filter(s -> s != ScrewRow.State.SOUND)
+        .map(s -> " " + s.name().toLowerCase(Locale.ROOT).replace('_', ' '))
+        .orElse("");
   }
 
   private static boolean isScrew(Standing.Laid laid, int hole, boolean locking) {

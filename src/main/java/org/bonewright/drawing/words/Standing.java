@@ -17,6 +17,7 @@ import org.bonewright.bone.ledger.OldTrack;
 import org.bonewright.casefile.FailureMode;
 import org.bonewright.casefile.Implant;
 import org.bonewright.casefile.LagScrew;
+import org.bonewright.casefile.Nail;
 import org.bonewright.casefile.Operation;
 import org.bonewright.casefile.Plate;
 import org.bonewright.casefile.Quantity;
@@ -158,6 +159,20 @@ public final class Standing {
             .orElse(false);
     return broke && plates == 1 && !plate.id().isEmpty()
         ? by.outcome().flatMap(outcome -> outcome.hole())
+        : Optional.empty();
+  }
+
+  /** Return how a nail broke, where that is recorded and it was the only nail of its operation. */
+  public Optional<FailureMode> nailBroke(Metal metal) {
+    Operation by = scene.subject().upToHere().get(metal.round());
+    long nails = by.fixation().orElse(List.of()).stream().filter(Nail.class::isInstance).count();
+    return metal.implant() instanceof Nail && nails == 1
+        ? by.outcome()
+            .flatMap(outcome -> outcome.mode())
+            .filter(
+                mode ->
+                    mode == FailureMode.NAIL_BROKEN_AT_BOLT_HOLE
+                        || mode == FailureMode.NAIL_BROKEN_MID_SHAFT)
         : Optional.empty();
   }
 
