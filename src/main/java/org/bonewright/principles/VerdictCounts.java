@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.bonewright.bone.Construct;
 import org.bonewright.casefile.Operation;
 import org.bonewright.casefile.Outcome;
 import org.bonewright.measures.Definition;
@@ -112,9 +113,10 @@ final class VerdictCounts {
             .flatMap(id -> bySubject.getOrDefault(id, List.of()).stream())
             .filter(j -> unmetThen.contains(j.card().id()))
             .toList();
+    boolean held = isHeld(subject);
     List<String> cured =
         now.stream()
-            .filter(j -> j.is(VerdictKind.MET) || j.is(VerdictKind.NOT_APPLICABLE))
+            .filter(j -> j.is(VerdictKind.MET) || (held && j.is(VerdictKind.NOT_APPLICABLE)))
             .map(j -> j.card().id())
             .toList();
     long possible = now.stream().filter(j -> j.is(VerdictKind.UNKNOWN)).count();
@@ -124,6 +126,12 @@ final class VerdictCounts {
         Kind.FACT,
         cured.isEmpty() ? "none" : String.join(", ", cured),
         List.of());
+  }
+
+  /** Where nothing holds the bone, a principle that no longer applies is not cured. */
+  private static boolean isHeld(Subject subject) {
+    Construct construct = Construct.after(subject.upToHere());
+    return !construct.known() || construct.implants().stream().anyMatch(h -> h.implant().isMain());
   }
 
   private static String lastStage(Subject subject) {

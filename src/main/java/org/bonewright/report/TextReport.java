@@ -46,7 +46,6 @@ public final class TextReport {
             .forEach(chapter -> plan(page, chapter));
         new DemandText(page, verbose).demands(demands);
       } else {
-        page.line("");
         new DemandText(page, false).inOneLine(demands);
       }
     }

@@ -18,6 +18,9 @@ final class BiteMaker {
   /** The thickest screw that an old track of unknown place may be of, mm. */
   private static final double THICKEST = 6.5;
 
+  /** What a level read off a film may err by, mm; our convention. */
+  private static final double FILM_ERROR = 1;
+
   private final Track screw;
   private final Optional<ScrewRow.Track> stated;
   private final List<OldTrack> older;
@@ -112,7 +115,7 @@ final class BiteMaker {
     if (said(ScrewRow.Track.OLD_HOLE) || said(ScrewRow.Track.OLD_HOLE_LARGER)) {
       return Bite.Contact.REUSED;
     }
-    boolean saidFresh = said(ScrewRow.Track.FRESH);
+    boolean saidFresh = isSaidFresh();
     if (!saidFresh) {
       if (spacings.stream().anyMatch(Spacing::same)) {
         return Bite.Contact.REUSED;
@@ -135,6 +138,14 @@ final class BiteMaker {
         : Bite.Contact.UNSURE;
   }
 
+  /**
+   * Return whether the file says that the screw bites fresh bone, and its levels do not certainly
+   * contradict that by more than films can err: then the levels count.
+   */
+  private boolean isSaidFresh() {
+    return said(ScrewRow.Track.FRESH) && !anyCertainly(s -> s.clearance().max() < -FILM_ERROR);
+  }
+
   private boolean anyCertainly(Predicate<Spacing> isSo) {
     return spacings.stream().filter(s -> !s.old().mayBeGone()).anyMatch(isSo);
   }
@@ -146,7 +157,7 @@ final class BiteMaker {
       meant = spacings.stream().limit(1).toList();
     }
     boolean mayBeReused = contact == Bite.Contact.REUSED || contact == Bite.Contact.UNSURE;
-    if (meant.isEmpty() || !mayBeReused || said(ScrewRow.Track.FRESH)) {
+    if (meant.isEmpty() || !mayBeReused || isSaidFresh()) {
       return Optional.empty();
     }
     double thickest = meant.stream().mapToDouble(s -> diameter(s).max()).max().orElseThrow();
@@ -178,7 +189,7 @@ final class BiteMaker {
 
   /** Return the share of the thread that is left in one cortex. */
   private Dimension share(boolean nearCortex) {
-    if (said(ScrewRow.Track.FRESH) || (allTold && older.isEmpty())) {
+    if (isSaidFresh() || (allTold && older.isEmpty())) {
       return ALL;
     }
     if (screw.level().isEmpty()) {
