@@ -154,11 +154,15 @@ class ContactTest {
   }
 
   @Test
-  void what_the_file_says_comes_first() {
+  void what_the_file_says_comes_first_within_what_films_can_err() {
     Drill screw = Drill.at(100, 0);
-    Bite fresh = bite(screw, Optional.of(ScrewRow.Track.FRESH), true, Drill.at(101, 0));
+    // 4 between the middles, less 4.5: half a millimetre too near
+    Bite fresh = bite(screw, Optional.of(ScrewRow.Track.FRESH), true, Drill.at(104, 0));
     assertThat(fresh.contact()).isEqualTo(Contact.NEAR);
     assertThat(fresh.near()).extracting(Dimension::min, Dimension::max).containsExactly(1.0, 1.0);
+    Bite inTheHole = bite(screw, Optional.of(ScrewRow.Track.FRESH), true, Drill.at(101, 0));
+    assertThat(inTheHole.contact()).isEqualTo(Contact.OVERLAPPED);
+    assertThat(inTheHole.near().max()).isLessThan(0.5);
     Bite old = bite(screw, Optional.of(ScrewRow.Track.OLD_HOLE), true, Drill.at(130, 0));
     assertThat(old.contact()).isEqualTo(Contact.REUSED);
   }

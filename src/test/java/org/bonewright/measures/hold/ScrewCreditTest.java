@@ -97,7 +97,7 @@ class ScrewCreditTest {
     // bone
     String rows =
         "{at: [1], type: 'locking', diameterMm: 5.0, cortices: 2},"
-            + " {at: [5, 6, 8, 10], type: 'cortical', cortices: 2, track: 'fresh'}";
+            + " {at: [2, 7, 9], type: 'cortical', cortices: 2}";
     assertThat(cortices(again(108, rows))).isEqualTo("3 fact");
   }
 
