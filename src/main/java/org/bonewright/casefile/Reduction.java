@@ -27,4 +27,15 @@ public record Reduction(
     @Meaning("Rotation in degrees.") @Between(min = -180, max = 180) Optional<Quantity> rotationDeg,
     @Meaning("Shortening against the other side in mm, old and new together.")
         @Between(min = -50, max = 200)
-        Optional<Quantity> shorteningMm) {}
+        Optional<Quantity> shorteningMm) {
+
+  /** Return the wider of the gaps on the two sides, where both are stated. */
+  public Optional<Quantity> widestGap() {
+    return gapNearMm.flatMap(
+        near ->
+            gapFarMm.map(
+                far ->
+                    new Quantity(
+                        Math.max(near.min(), far.min()), Math.max(near.max(), far.max()))));
+  }
+}

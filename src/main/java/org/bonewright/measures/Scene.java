@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.bonewright.bone.BoneShape;
 import org.bonewright.bone.Construct;
@@ -34,6 +35,7 @@ public final class Scene {
   private final BoneShape bone;
   private final Ledger ledger;
   private final Map<Integer, List<Bite>> bites = new HashMap<>();
+  private final Map<String, Object> derived = new HashMap<>();
 
   /** Set the scene for one subject. */
   public Scene(Subject subject, MeasureCatalogue catalogue) {
@@ -122,6 +124,26 @@ public final class Scene {
     return bites.computeIfAbsent(before(plate).size(), ledger::bites);
   }
 
+  /** Return what the screw in one hole of a plate found in the bone, where there is one. */
+  public Optional<Bite> bite(Plate plate, int hole) {
+    return bites(plate).stream().filter(bite -> bite.track().isOf(plate.id(), hole)).findFirst();
+  }
+
+  /**
+   * Return what several measures derive from this scene alone, deriving it once.
+   *
+   * @param what its name; one name stands for one kind of thing
+   */
+  @SuppressWarnings("unchecked")
+  public <T> T once(String what, Supplier<T> derive) {
+    Object known = derived.get(what);
+    if (known == null) {
+      known = derive.get();
+      derived.put(what, known);
+    }
+    return (T) known;
+  }
+
   /** Return the bone's memory up to the end of the subject. */
   public Ledger ledger() {
     return ledger;
@@ -141,6 +163,10 @@ public final class Scene {
 
   /** Return the plates of the construct, laid over the zone; the longest first. */
   public List<PlacedPlate> plates() {
+    return once("plates", this::layPlates);
+  }
+
+  private List<PlacedPlate> layPlates() {
     FractureZone zone = zone();
     return construct.of(Plate.class).stream()
         .map(plate -> new PlacedPlate(plate, zone, lagHoles(plate)))
@@ -163,6 +189,10 @@ public final class Scene {
    * that was meant to unite the bone. A stage that did what it was for is passed over.
    */
   public Optional<Scene> failedBefore() {
+    return once("failed-before", this::setFailedBefore);
+  }
+
+  private Optional<Scene> setFailedBefore() {
     List<Operation> before = subject.before();
     for (int i = before.size() - 1; i >= 0; i--) {
       Operation earlier = before.get(i);

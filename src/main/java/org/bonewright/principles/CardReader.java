@@ -11,15 +11,11 @@ import org.bonewright.principles.Card.Limit;
 import org.bonewright.principles.Card.Say;
 import org.bonewright.principles.Card.Source;
 import org.bonewright.principles.Card.SubjectKind;
-import tools.jackson.databind.ObjectMapper;
-import tools.jackson.dataformat.yaml.YAMLMapper;
 
 /**
  * Reads cards. A card is part of the program, so that a fault in one is an exception, not advice.
  */
 final class CardReader {
-
-  private static final ObjectMapper YAML = new YAMLMapper();
 
   private CardReader() {}
 
@@ -32,7 +28,7 @@ final class CardReader {
    *     not the file's name
    */
   static Card read(String id, String yaml) {
-    CardText text = new CardText(YAML.readTree(yaml), id);
+    CardText text = CardText.of(yaml, id);
     if (!text.text("id").equals(id)) {
       throw new IllegalStateException(id + ": the id in the card is another");
     }
@@ -76,7 +72,7 @@ final class CardReader {
   /** Read the list of families, in order. */
   static Map<String, Family> families(String yaml) {
     Map<String, Family> families = new TreeMap<>();
-    CardText text = new CardText(YAML.readTree(yaml), "families");
+    CardText text = CardText.of(yaml, "families");
     for (CardText part : text.parts("families")) {
       String id = part.text("id");
       families.put(id, new Family(id, part.text("letter"), part.text("title"), families.size()));
@@ -88,7 +84,7 @@ final class CardReader {
 
   /** Read how failures read: for each mode the principles to look at, in order. */
   static Map<FailureMode, List<String>> failureModes(String yaml) {
-    CardText text = new CardText(YAML.readTree(yaml), "failure modes");
+    CardText text = CardText.of(yaml, "failure modes");
     CardText table =
         text.part("modes").orElseThrow(() -> new IllegalStateException("no failure modes"));
     Map<FailureMode, List<String>> modes = new EnumMap<>(FailureMode.class);

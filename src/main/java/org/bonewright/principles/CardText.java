@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.ObjectMapper;
+import tools.jackson.dataformat.yaml.YAMLMapper;
 
 /**
  * A part of a card as written in YAML, asked field by field. Whatever nobody asked for is an error:
@@ -13,11 +15,18 @@ import tools.jackson.databind.JsonNode;
  */
 final class CardText {
 
+  private static final ObjectMapper YAML = new YAMLMapper();
+
   private final JsonNode node;
   private final String place;
   private final TreeSet<String> open;
 
-  CardText(JsonNode node, String place) {
+  /** Read a text of YAML. */
+  static CardText of(String yaml, String place) {
+    return new CardText(YAML.readTree(yaml), place);
+  }
+
+  private CardText(JsonNode node, String place) {
     if (!node.isObject()) {
       throw new IllegalStateException(place + ": fields expected");
     }

@@ -5,6 +5,7 @@ package org.bonewright.principles;
  *
  * @param principle id of the principle
  * @param family id of its family
+ * @param cause what findings of the principle come from, as its card says
  * @param subject id of the subject
  * @param round place of the subject in the history; every stage of a plan, and the plan itself,
  *     share the place after the last operation
@@ -14,6 +15,7 @@ package org.bonewright.principles;
 public record Judged(
     String principle,
     String family,
+    String cause,
     String subject,
     int round,
     String verdict,

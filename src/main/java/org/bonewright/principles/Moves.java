@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import tools.jackson.dataformat.yaml.YAMLMapper;
 
 /**
  * What remedies do, which of them pull against each other, and how that is settled.
@@ -36,7 +35,7 @@ public record Moves(Map<String, String> words, List<Set<String>> opposed, List<T
    * @throws IllegalStateException if a field is missing or unknown, or a pair is none
    */
   static Moves read(String yaml) {
-    CardText text = new CardText(new YAMLMapper().readTree(yaml), "moves");
+    CardText text = CardText.of(yaml, "moves");
     Map<String, String> words = new TreeMap<>(text.named("moves"));
     List<Set<String>> opposed = new ArrayList<>();
     for (CardText part : text.parts("opposed")) {

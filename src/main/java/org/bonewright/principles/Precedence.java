@@ -74,6 +74,7 @@ final class Precedence {
     return new Judged(
         judgement.card().id(),
         judgement.family().id(),
+        judgement.card().cause(),
         subject.id(),
         round,
         judgement.verdict().kind().word(),

@@ -63,7 +63,7 @@ class OrderTest {
           String verdict = random.nextInt(3) == 0 ? "met" : "unmet";
           String principle = family + "-" + i;
           boolean disputed = random.nextInt(4) == 0;
-          facts.add(new Judged(principle, family, subject, round, verdict, disputed));
+          facts.add(new Judged(principle, family, "hold", subject, round, verdict, disputed));
         }
       }
     }

@@ -28,11 +28,11 @@ class PrecedenceTest {
   }
 
   private static Judged unmet(String principle, String family, int round) {
-    return new Judged(principle, family, "op-" + round, round, "unmet", false);
+    return new Judged(principle, family, "hold", "op-" + round, round, "unmet", false);
   }
 
   private static Judged disputed(String principle, int round) {
-    return new Judged(principle, "plate", "op-" + round, round, "unmet", true);
+    return new Judged(principle, "plate", "hold", "op-" + round, round, "unmet", true);
   }
 
   private static Decisions decide(Object... facts) {
@@ -61,6 +61,14 @@ class PrecedenceTest {
       Decisions decisions = decide(course("op-1", true, false), plate, before);
       assertThat(decisions.labels(plate)).isEmpty();
       assertThat(decisions.labels(before)).isEmpty();
+    }
+
+    @Test
+    void delays_and_caps_nothing_that_forbids_a_graft_because_of_it() {
+      Judged judged = new Judged("any", "graft", "infection", "op-1", 1, "unmet", false);
+      Decisions decisions = decide(course("op-1", true, true), judged);
+      assertThat(decisions.labels(judged)).isEmpty();
+      assertThat(decisions.steps(judged, Severity.CRITICAL)).isEmpty();
     }
 
     @Test
@@ -175,14 +183,14 @@ class PrecedenceTest {
     @ParameterizedTest
     @ValueSource(strings = {"met", "unknown", "not-applicable"})
     void is_none_if_it_was_not_unmet_before(String verdict) {
-      Judged other = new Judged("any", "plate", "op-0", 0, verdict, false);
+      Judged other = new Judged("any", "plate", "hold", "op-0", 0, verdict, false);
       assertThat(decide(other, again).steps(again, Severity.MINOR)).isEmpty();
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"met", "not-applicable"})
     void is_none_if_it_cannot_be_unmet_now(String verdict) {
-      Judged now = new Judged("any", "plate", "op-1", 1, verdict, false);
+      Judged now = new Judged("any", "plate", "hold", "op-1", 1, verdict, false);
       assertThat(decide(before, now).steps(now, Severity.MINOR)).isEmpty();
     }
 
@@ -197,8 +205,8 @@ class PrecedenceTest {
 
     @Test
     void raises_every_stage_of_a_plan_and_no_stage_for_another() {
-      Judged first = new Judged("any", "plate", "plan-a/stage-1", 1, "unmet", false);
-      Judged second = new Judged("any", "plate", "plan-a/stage-2", 1, "unmet", false);
+      Judged first = new Judged("any", "plate", "hold", "plan-a/stage-1", 1, "unmet", false);
+      Judged second = new Judged("any", "plate", "hold", "plan-a/stage-2", 1, "unmet", false);
       assertThat(decide(before, first, second).steps(second, Severity.MINOR)).hasSize(1);
       assertThat(decide(first, second).steps(second, Severity.MINOR)).isEmpty();
     }

@@ -28,6 +28,9 @@ public record Bite(
     List<String> closest,
     Optional<Dimension> stepUp) {
 
+  /** What a level read off a film may err by, mm; our convention. */
+  public static final double FILM_ERROR = 1;
+
   /** How a new screw stands to old tracks. */
   public enum Contact {
     /** At least one larger diameter of bone between it and every old track. */

@@ -18,9 +18,6 @@ final class BiteMaker {
   /** The thickest screw that an old track of unknown place may be of, mm. */
   private static final double THICKEST = 6.5;
 
-  /** What a level read off a film may err by, mm; our convention. */
-  private static final double FILM_ERROR = 1;
-
   private final Track screw;
   private final Optional<ScrewRow.Track> stated;
   private final List<OldTrack> older;
@@ -53,11 +50,6 @@ final class BiteMaker {
             .flatMap(old -> Spacing.between(screw, old, outer()).stream())
             .sorted(Comparator.comparingDouble(s -> s.clearance().min()))
             .toList();
-  }
-
-  /** Return how the screw stands to the old tracks, without working out its thread. */
-  Bite.Contact meets() {
-    return contact();
   }
 
   Bite bite() {
@@ -111,7 +103,8 @@ final class BiteMaker {
     return Optional.of(new Dimension(least, max, assumed, "edge to edge on the outer surface"));
   }
 
-  private Bite.Contact contact() {
+  /** Return how the screw stands to the old tracks, without working out its thread. */
+  Bite.Contact contact() {
     if (said(ScrewRow.Track.OLD_HOLE) || said(ScrewRow.Track.OLD_HOLE_LARGER)) {
       return Bite.Contact.REUSED;
     }
@@ -143,7 +136,7 @@ final class BiteMaker {
    * contradict that by more than films can err: then the levels count.
    */
   private boolean isSaidFresh() {
-    return said(ScrewRow.Track.FRESH) && !anyCertainly(s -> s.clearance().max() < -FILM_ERROR);
+    return said(ScrewRow.Track.FRESH) && !anyCertainly(s -> s.clearance().max() < -Bite.FILM_ERROR);
   }
 
   private boolean anyCertainly(Predicate<Spacing> isSo) {

@@ -27,11 +27,11 @@ final class Filled {
       if (implant instanceof Plate plate) {
         plate.screws().orElse(List.of()).stream()
             .flatMap(row -> row.at().stream())
-            .forEach(hole -> filled.add(path + " hole " + hole));
+            .forEach(hole -> filled.add(Track.inHole(path, hole)));
       } else if (implant instanceof Nail) {
-        left(path, operations).forEach(place -> filled.add(path + " bolt " + place));
+        left(path, operations).forEach(place -> filled.add(Track.bolt(path, place)));
       } else if (implant instanceof ExternalFixator) {
-        left(path, operations).forEach(place -> filled.add(path + " pin " + place));
+        left(path, operations).forEach(place -> filled.add(Track.pin(path, place)));
       } else if (implant instanceof LagScrew) {
         filled.add(path);
       }

@@ -94,7 +94,7 @@ public final class FreeCorridors {
             row.diameter() * 0.7,
             Track.Reach.BOTH_CORTICES,
             Optional.empty());
-    return new BiteMaker(tried, Optional.empty(), older, allTold, bone, true).meets()
+    return new BiteMaker(tried, Optional.empty(), older, allTold, bone, true).contact()
         == Bite.Contact.FRESH;
   }
 }

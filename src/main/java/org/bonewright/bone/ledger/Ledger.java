@@ -8,9 +8,6 @@ import java.util.stream.IntStream;
 import org.bonewright.bone.BoneShape;
 import org.bonewright.bone.Dimension;
 import org.bonewright.bone.FractureZone;
-import org.bonewright.casefile.ExternalFixator;
-import org.bonewright.casefile.Implant;
-import org.bonewright.casefile.Nail;
 import org.bonewright.casefile.Operation;
 import org.bonewright.casefile.Plate;
 import org.bonewright.casefile.ScrewRow;
@@ -216,18 +213,8 @@ public final class Ledger {
   private boolean tellsAllOf(int round) {
     Operation operation = steps.get(round).operation();
     return operation.fixation().isPresent()
-        && operation.fixation().get().stream().allMatch(Ledger::tellsItsScrews)
+        && operation.fixation().get().stream().allMatch(put -> put.untoldScrews().isEmpty())
         && drilled.get(round).stream().allMatch(track -> track.level().isPresent());
-  }
-
-  private static boolean tellsItsScrews(Implant implant) {
-    if (implant instanceof Plate plate) {
-      return plate.screws().isPresent();
-    }
-    if (implant instanceof Nail nail) {
-      return nail.bolts().isPresent();
-    }
-    return !(implant instanceof ExternalFixator fixator) || fixator.pins().isPresent();
   }
 
   /** Return what each plate screw of an operation finds in the bone, in the order of the file. */
@@ -248,12 +235,11 @@ public final class Ledger {
         .flatMap(List::stream)
         .filter(Plate.class::isInstance)
         .map(Plate.class::cast)
-        .filter(plate -> track.implant().endsWith("/" + plate.id()))
-        .flatMap(plate -> plate.screws().stream().flatMap(List::stream))
-        .filter(
-            row ->
-                row.at().stream()
-                    .anyMatch(hole -> track.name().equals(track.implant() + " hole " + hole)))
+        .flatMap(
+            plate ->
+                plate.screws().stream()
+                    .flatMap(List::stream)
+                    .filter(row -> row.at().stream().anyMatch(h -> track.isOf(plate.id(), h))))
         .flatMap(row -> row.track().stream())
         .findFirst();
   }

@@ -50,6 +50,26 @@ public record Track(
     UNSURE
   }
 
+  /** Return the name of the screw in a hole of a plate, such as {@code op-1/plate-1 hole 3}. */
+  static String inHole(String plate, int hole) {
+    return plate + " hole " + hole;
+  }
+
+  /** Return the name of a bolt, by its place in the list of the nail, from 1. */
+  static String bolt(String nail, int place) {
+    return nail + " bolt " + place;
+  }
+
+  /** Return the name of a pin, by its place in the list of the fixator, from 1. */
+  static String pin(String fixator, int place) {
+    return fixator + " pin " + place;
+  }
+
+  /** Return whether it is of the screw in this hole of a plate of this name in its operation. */
+  public boolean isOf(String plate, int hole) {
+    return implant.endsWith("/" + plate) && name.equals(inHole(implant, hole));
+  }
+
   /** Return whether it certainly or possibly crosses the far cortex. */
   public boolean mayCrossFar() {
     return reach != Reach.NEAR_CORTEX;

@@ -68,7 +68,7 @@ final class TrackMaker {
         Dimension diameter = diameter(placed, row);
         tracks.add(
             new Track(
-                path + " hole " + hole,
+                Track.inHole(path, hole),
                 round,
                 path,
                 row.type() == ScrewRow.Type.LOCKING
@@ -122,7 +122,7 @@ final class TrackMaker {
       Dimension diameter = diameter(bolt.diameterMm(), 3.5, 5.5, "locking bolts");
       tracks.add(
           new Track(
-              path + " bolt " + (i + 1),
+              Track.bolt(path, i + 1),
               round,
               path,
               Track.Kind.BOLT,
@@ -145,7 +145,7 @@ final class TrackMaker {
       Dimension diameter = diameter(pin.diameterMm(), 2, 6, "pins");
       tracks.add(
           new Track(
-              path + " pin " + (i + 1),
+              Track.pin(path, i + 1),
               round,
               path,
               Track.Kind.PIN,

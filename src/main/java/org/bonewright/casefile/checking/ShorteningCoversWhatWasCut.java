@@ -61,17 +61,11 @@ final class ShorteningCoversWhatWasCut implements Check {
 
   /** Return what is certainly cut out and closed, mm; nothing where a gap is not recorded. */
   private static double closed(Operation operation) {
-    Optional<Double> left =
-        operation
-            .reduction()
-            .flatMap(
-                r ->
-                    r.gapNearMm()
-                        .flatMap(near -> r.gapFarMm().map(far -> Math.max(near.max(), far.max()))));
+    Optional<Quantity> left = operation.reduction().flatMap(Reduction::widestGap);
     double cut = 0;
     for (Resection piece : operation.resection().orElse(List.of())) {
       cut += Math.max(0, piece.toMm().min() - piece.fromMm().max());
     }
-    return left.isEmpty() ? 0 : Math.max(0, cut - left.get());
+    return left.isEmpty() ? 0 : Math.max(0, cut - left.get().max());
   }
 }

@@ -85,19 +85,8 @@ final class Shortening implements Measure {
   private static Dimension gapLeft(Operation operation) {
     return operation
         .reduction()
-        .flatMap(
-            r ->
-                r.gapNearMm()
-                    .flatMap(
-                        near ->
-                            r.gapFarMm()
-                                .map(
-                                    far ->
-                                        new Dimension(
-                                            Math.max(near.min(), far.min()),
-                                            Math.max(near.max(), far.max()),
-                                            false,
-                                            ""))))
+        .flatMap(Reduction::widestGap)
+        .map(gap -> Dimension.stated(gap, ""))
         .orElse(ANY);
   }
 

@@ -75,7 +75,7 @@ final class ScrewCredit {
 
   private Dimension inBone() {
     Dimension cortices = cortices();
-    Optional<Bite> found = bite();
+    Optional<Bite> found = scene.bite(plate.plate(), hole);
     if (found.isEmpty()) {
       return cortices;
     }
@@ -104,13 +104,6 @@ final class ScrewCredit {
     }
     return new Dimension(
         min, max, cortices.assumed() || near.min() < near.max() || far.min() < far.max(), "");
-  }
-
-  private Optional<Bite> bite() {
-    String ending = "/" + plate.plate().id() + " hole " + hole;
-    return scene.bites(plate.plate()).stream()
-        .filter(bite -> bite.track().name().endsWith(ending))
-        .findFirst();
   }
 
   private Dimension cortices() {

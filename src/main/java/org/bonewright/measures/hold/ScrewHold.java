@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.bonewright.bone.Dimension;
 import org.bonewright.bone.HoleSide;
@@ -44,6 +45,28 @@ public record ScrewHold(
 
   /** Return what is held on both sides, near then far; nothing where a screw's side is unknown. */
   public static Optional<List<ScrewHold>> bothSides(Scene scene) {
+    return scene.once("screw-hold", () -> addUp(scene));
+  }
+
+  /**
+   * Answer a yes-or-no question about both sides: no where there certainly is no plate.
+   *
+   * @param yes the working where it is so
+   * @param no the working where it is not
+   */
+  public static Reading ask(
+      Scene scene, Predicate<List<ScrewHold>> question, String yes, String no) {
+    if (scene.plates().isEmpty()) {
+      return scene.certainly("plate-used", "no")
+          ? Reading.word("no", "no plate in place")
+          : Plates.noPlate(scene);
+    }
+    return bothSides(scene)
+        .map(both -> question.test(both) ? Reading.word("yes", yes) : Reading.word("no", no))
+        .orElseGet(() -> unknownSides(scene));
+  }
+
+  private static Optional<List<ScrewHold>> addUp(Scene scene) {
     List<PlacedPlate> plates = scene.plates();
     boolean told =
         plates.stream()

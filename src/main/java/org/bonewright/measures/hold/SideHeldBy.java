@@ -1,13 +1,11 @@
 package org.bonewright.measures.hold;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Predicate;
 import org.bonewright.measures.Definition;
 import org.bonewright.measures.Measure;
 import org.bonewright.measures.Reading;
 import org.bonewright.measures.Scene;
-import org.bonewright.measures.plate.Plates;
 
 /** Whether a side of the zone is held in one manner: by conventional screws, or locked only. */
 final class SideHeldBy implements Measure {
@@ -52,18 +50,10 @@ final class SideHeldBy implements Measure {
 
   @Override
   public Reading take(Scene scene) {
-    if (scene.plates().isEmpty()) {
-      return scene.certainly("plate-used", "no")
-          ? Reading.word("no", "no plate in place")
-          : Plates.noPlate(scene);
-    }
-    Optional<List<ScrewHold>> sides = ScrewHold.bothSides(scene);
-    return sides
-        .map(
-            both ->
-                both.stream().anyMatch(manner)
-                    ? Reading.word("yes", title.toLowerCase(java.util.Locale.ROOT))
-                    : Reading.word("no", "no such side"))
-        .orElseGet(() -> ScrewHold.unknownSides(scene));
+    return ScrewHold.ask(
+        scene,
+        both -> both.stream().anyMatch(manner),
+        title.toLowerCase(java.util.Locale.ROOT),
+        "no such side");
   }
 }

@@ -23,11 +23,6 @@ final class Extremes {
     }
   }
 
-  /** Return whether something is there, for certain or perhaps. */
-  boolean isAny() {
-    return !all.isEmpty();
-  }
-
   /** Return the least; empty where there is nothing at all. */
   Optional<Dimension> least() {
     if (all.isEmpty()) {

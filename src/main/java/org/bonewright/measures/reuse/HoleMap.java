@@ -7,15 +7,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.bonewright.bone.Dimension;
+import org.bonewright.bone.ledger.Bite;
 import org.bonewright.bone.ledger.InsideMetal;
 import org.bonewright.bone.ledger.Ledger;
 import org.bonewright.bone.ledger.OldTrack;
 import org.bonewright.bone.ledger.Track;
-import org.bonewright.casefile.ExternalFixator;
 import org.bonewright.casefile.Implant;
-import org.bonewright.casefile.Nail;
 import org.bonewright.casefile.Operation;
-import org.bonewright.casefile.Plate;
 import org.bonewright.casefile.ScrewRow;
 import org.bonewright.measures.Definition;
 import org.bonewright.measures.Kind;
@@ -35,9 +33,6 @@ final class HoleMap implements Measure {
 
   /** A diameter known no better than this leaves the hole open, mm; our convention. */
   private static final double WIDEST_DIAMETER = 1;
-
-  /** An overlap up to this may come from reading a film, mm; our convention. */
-  private static final double FILM_ERROR = 1;
 
   @Override
   public Definition definition() {
@@ -82,14 +77,14 @@ final class HoleMap implements Measure {
 
   private static boolean contradicts(NewScrew screw) {
     return said(screw, ScrewRow.Track.FRESH)
-        ? screw.bite().clearance().map(c -> c.max() < -FILM_ERROR).orElse(false)
+        ? screw.bite().clearance().map(c -> c.max() < -Bite.FILM_ERROR).orElse(false)
         : saidOld(screw) && screw.bite().clearance().map(c -> c.min() > 0).orElse(true);
   }
 
   private static boolean mayContradict(NewScrew screw) {
     Optional<Dimension> clearance = screw.bite().clearance();
     return said(screw, ScrewRow.Track.FRESH)
-        ? clearance.map(c -> c.min() < -FILM_ERROR).orElse(false)
+        ? clearance.map(c -> c.min() < -Bite.FILM_ERROR).orElse(false)
         : saidOld(screw) && clearance.map(c -> c.max() > 0).orElse(true);
   }
 
@@ -111,6 +106,10 @@ final class HoleMap implements Measure {
 
   /** Return what is not known of the holes and pieces that the subject finds. */
   static List<MissingFact> gaps(Scene scene) {
+    return scene.once("hole-map-gaps", () -> findGaps(scene));
+  }
+
+  private static List<MissingFact> findGaps(Scene scene) {
     Ledger ledger = scene.ledger();
     Set<MissingFact> gaps = new LinkedHashSet<>();
     List<Operation> before = scene.subject().before();
@@ -121,7 +120,8 @@ final class HoleMap implements Measure {
         gaps.add(scene.missingInCase(id + "/fixation", "What did " + id + " put into the bone?"));
       }
       for (Implant implant : operation.fixation().orElse(List.of())) {
-        untoldScrews(implant)
+        implant
+            .untoldScrews()
             .map(field -> id + "/fixation/" + implant.id() + "/" + field)
             .map(
                 field ->
@@ -149,7 +149,8 @@ final class HoleMap implements Measure {
         gaps.add(scene.missing("fixation", "Which implants were put in?"));
       }
       for (Implant implant : step.fixation().orElse(List.of())) {
-        untoldScrews(implant)
+        implant
+            .untoldScrews()
             .map(field -> "fixation/" + implant.id() + "/" + field)
             .map(field -> scene.missing(field, "Where are the screws of " + implant.id() + "?"))
             .ifPresent(gaps::add);
@@ -173,18 +174,6 @@ final class HoleMap implements Measure {
     return scene.ledger().metalFoundBy(scene.subject().before().size()).stream()
         .filter(metal -> metal.piece().isPresent())
         .toList();
-  }
-
-  private static Optional<String> untoldScrews(Implant implant) {
-    if (implant instanceof Plate plate && plate.screws().isEmpty()) {
-      return Optional.of("screws");
-    }
-    if (implant instanceof Nail nail && nail.bolts().isEmpty()) {
-      return Optional.of("bolts");
-    }
-    return implant instanceof ExternalFixator fixator && fixator.pins().isEmpty()
-        ? Optional.of("pins")
-        : Optional.empty();
   }
 
   private static List<MissingFact> gaps(Scene scene, String operation, Track track) {

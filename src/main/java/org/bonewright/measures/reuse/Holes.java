@@ -2,7 +2,6 @@ package org.bonewright.measures.reuse;
 
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import org.bonewright.bone.Dimension;
 import org.bonewright.bone.ledger.Bite;
@@ -22,7 +21,7 @@ record Holes(Scene scene, List<OldTrack> all) {
 
   static Holes in(Scene scene) {
     Ledger ledger = scene.ledger();
-    return new Holes(scene, ledger.leftBy(ledger.rounds() - 1));
+    return scene.once("holes", () -> new Holes(scene, ledger.leftBy(ledger.rounds() - 1)));
   }
 
   private int first() {
@@ -101,17 +100,7 @@ record Holes(Scene scene, List<OldTrack> all) {
 
   /** Return the outer diameter of the bone at a hole, mm. */
   Dimension outer(Track hole) {
-    Optional<Dimension> level = hole.level();
-    if (level.isEmpty()) {
-      return scene.bone().outerAtShaft();
-    }
-    Dimension at = scene.bone().outerAt(level.get().min());
-    Dimension to = scene.bone().outerAt(level.get().max());
-    return new Dimension(
-        Math.min(at.min(), to.min()),
-        Math.max(at.max(), to.max()),
-        at.assumed() || to.assumed(),
-        at.basis());
+    return hole.level().map(scene.bone()::outerAt).orElseGet(() -> scene.bone().outerAtShaft());
   }
 
   /** Return which share of the bone a hole takes: diameter / outer diameter. */

@@ -1,14 +1,12 @@
 package org.bonewright.measures.reuse;
 
 import java.util.List;
-import java.util.Optional;
 import org.bonewright.casefile.Strut;
 import org.bonewright.measures.Definition;
 import org.bonewright.measures.Measure;
 import org.bonewright.measures.Reading;
 import org.bonewright.measures.Scene;
 import org.bonewright.measures.hold.ScrewHold;
-import org.bonewright.measures.plate.Plates;
 
 /**
  * Whether the plates hold with locking screws on both sides of the zone, with a strut or without.
@@ -54,19 +52,11 @@ final class LockedPlate implements Measure {
   }
 
   private static Reading locked(Scene scene) {
-    if (scene.plates().isEmpty()) {
-      return scene.certainly("plate-used", "no")
-          ? Reading.word("no", "no plate in place")
-          : Plates.noPlate(scene);
-    }
-    Optional<List<ScrewHold>> sides = ScrewHold.bothSides(scene);
-    return sides
-        .map(
-            both ->
-                both.stream().allMatch(ScrewHold::locking)
-                    ? Reading.word("yes", "locking screws on both sides")
-                    : Reading.word("no", "a side without a locking screw"))
-        .orElseGet(() -> ScrewHold.unknownSides(scene));
+    return ScrewHold.ask(
+        scene,
+        both -> both.stream().allMatch(ScrewHold::locking),
+        "locking screws on both sides",
+        "a side without a locking screw");
   }
 
   private static Reading strut(Scene scene) {

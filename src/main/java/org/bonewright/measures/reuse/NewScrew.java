@@ -33,17 +33,17 @@ record NewScrew(PlacedPlate plate, ScrewRow row, HoleSide side, Bite bite) {
 
   /** Return the screws of these plates, as far as the file tells them. */
   static List<NewScrew> all(Scene scene) {
+    return scene.once("new-screws", () -> find(scene));
+  }
+
+  private static List<NewScrew> find(Scene scene) {
     List<NewScrew> all = new ArrayList<>();
     for (PlacedPlate placed : plates(scene)) {
-      String path = "/" + placed.plate().id() + " hole ";
-      for (Bite bite : scene.bites(placed.plate())) {
-        String name = bite.track().name();
-        int at = name.indexOf(path);
-        if (at >= 0) {
-          int hole = Integer.parseInt(name.substring(at + path.length()));
-          placed
-              .screwIn(hole)
-              .ifPresent(row -> all.add(new NewScrew(placed, row, placed.side(hole), bite)));
+      for (ScrewRow row : placed.plate().screws().orElse(List.of())) {
+        for (int hole : row.at()) {
+          scene
+              .bite(placed.plate(), hole)
+              .ifPresent(bite -> all.add(new NewScrew(placed, row, placed.side(hole), bite)));
         }
       }
     }

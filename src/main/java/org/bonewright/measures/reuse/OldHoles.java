@@ -4,11 +4,9 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import org.bonewright.bone.ledger.Track;
-import org.bonewright.casefile.ExternalFixator;
 import org.bonewright.casefile.Implant;
 import org.bonewright.casefile.Nail;
 import org.bonewright.casefile.Operation;
-import org.bonewright.casefile.Plate;
 import org.bonewright.measures.Definition;
 import org.bonewright.measures.Kind;
 import org.bonewright.measures.Measure;
@@ -91,8 +89,6 @@ final class OldHoles implements Measure {
   }
 
   private boolean untold(Implant implant) {
-    return (implant instanceof Plate plate && plate.screws().isEmpty())
-        || (implant instanceof ExternalFixator fixator && fixator.pins().isEmpty())
-        || (all && implant instanceof Nail nail && nail.bolts().isEmpty());
+    return (all || !(implant instanceof Nail)) && implant.untoldScrews().isPresent();
   }
 }
