@@ -33,8 +33,10 @@ final class StoryText {
     if (chapter.unexplained()) {
       page.hanging(
           "  unmet  ",
-          "Nothing that explains the failure. Infection, host, load and what is not looked at here"
-              + " remain.");
+          (chapter.unknown().isEmpty()
+                  ? "Nothing that explains the failure."
+                  : "Nothing for certain; what is open below may explain the failure.")
+              + " Infection, host, load and what is not looked at here remain.");
     }
     open(chapter.unknown());
     if (!chapter.noRecord().isEmpty()) {

@@ -49,6 +49,21 @@ class CommandLineTest {
     }
 
     @Test
+    void of_a_case_told_in_the_minimum_set_fits_a_screen_and_asks_seven_questions_at_most() {
+      String told = run("review", "cases/demo/tibia-minimum-set/case.json").out();
+
+      assertThat(told.lines().count()).isLessThanOrEqualTo(80);
+      assertThat(told).contains("\n  7 ").doesNotContain("\n  8 ");
+    }
+
+    @Test
+    void does_not_say_that_nothing_explains_a_failure_while_much_is_open() {
+      assertThat(run("review", "cases/published/femur-plate-and-cerclage/case.json").out())
+          .contains("Nothing for certain; what is open below may explain the failure.")
+          .doesNotContain("Nothing that explains the failure");
+    }
+
+    @Test
     void of_a_case_without_a_plan_leaves_with_zero() {
       assertThat(run("review", SOUND).code()).isZero();
     }
