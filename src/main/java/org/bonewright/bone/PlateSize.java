@@ -34,6 +34,7 @@ public record PlateSize(
       case SMALL_FRAGMENT_LOCKING -> new PlateSize(11.0, 3.3, family.spacingMm(), 3.5, 7, true);
       case RECONSTRUCTION -> new PlateSize(10.0, 2.7, family.spacingMm(), 3.5, 6, false);
       case ONE_THIRD_TUBULAR -> new PlateSize(9.0, 1.0, family.spacingMm(), 3.5, 6, false);
+      case SEMI_TUBULAR -> new PlateSize(11.0, 1.0, family.spacingMm(), 4.5, 8, false);
       case SHAFT_STRENGTH_2_7 -> new PlateSize(8.0, 2.5, family.spacingMm(), 2.7, 5, false);
     };
   }

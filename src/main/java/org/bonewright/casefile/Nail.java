@@ -20,7 +20,11 @@ public record Nail(
     @Meaning("Last reamer in mm; 0 when not reamed.") @Between(min = 0, max = 20)
         Optional<Quantity> reamedMm,
     @Meaning("Mode of locking.") Optional<Locking> locking,
-    @Meaning("The bolts; an empty list means none.") Optional<List<Bolt>> bolts)
+    @Meaning("The bolts; an empty list means none.") Optional<List<Bolt>> bolts,
+    @Meaning(
+            "Bolts at the end that has fewer, where the record gives this number and not the bolts.")
+        @Between(min = 0, max = 6)
+        Optional<Quantity> fewestBolts)
     implements Implant {
 
   /** Return the same nail without the bolts at these places of its list, counted from 1. */
@@ -34,7 +38,8 @@ public record Nail(
         entry,
         reamedMm,
         locking,
-        bolts.map(all -> Places.without(all, taken)));
+        bolts.map(all -> Places.without(all, taken)),
+        fewestBolts);
   }
 
   /** From which end a nail goes in. */

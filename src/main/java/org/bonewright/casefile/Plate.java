@@ -24,6 +24,10 @@ public record Plate(
         Optional<Quantity> standOffMm,
     @Meaning("Where it lies along the bone.") Optional<Placement> place,
     @Meaning("The screws, by hole; holes not named are open.") Optional<List<ScrewRow>> screws,
+    @Meaning(
+            "Cortices that the screws grip on the side that has fewer, where the record gives this number and not the holes.")
+        @Between(min = 0, max = 40)
+        Optional<Quantity> fewestCortices,
     @Meaning("Holes closed with a plug.") @Between(min = 1, max = 30) List<Integer> plugged)
     implements Implant {
 
@@ -42,6 +46,7 @@ public record Plate(
         standOffMm,
         place,
         screws.map(rows -> rows.stream().map(row -> row.without(taken)).toList()),
+        fewestCortices,
         plugged);
   }
 
@@ -55,6 +60,7 @@ public record Plate(
     SMALL_FRAGMENT_LOCKING(13),
     RECONSTRUCTION(12),
     ONE_THIRD_TUBULAR(12),
+    SEMI_TUBULAR(16),
     SHAFT_STRENGTH_2_7(10);
 
     private final double spacingMm;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import org.bonewright.casefile.Bone;
 import org.bonewright.casefile.CaseFile;
+import org.bonewright.casefile.Side;
 import org.bonewright.measures.Subject;
 
 /** The texts round a drawing. */
@@ -24,13 +25,18 @@ final class Captions {
             + " of "
             + subject.id()
             + ": "
-            + word(bone.side())
-            + " "
+            + side(bone)
             + word(bone.name())
             + ", "
             + subject.caseFile().reference(),
         15 * 1.1,
         1200);
+  }
+
+  private static String side(Bone bone) {
+    return bone.side() == Side.NOT_STATED
+        ? "side not stated, drawn as a right "
+        : word(bone.side()) + " ";
   }
 
   /** Return where the case comes from, as it must stand on every drawing. */

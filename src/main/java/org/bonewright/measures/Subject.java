@@ -141,6 +141,16 @@ public record Subject(
     return planned() || day.middle() <= lastCertainDay();
   }
 
+  /**
+   * Return whether the state of a piece of metal put in earlier was known when it began. A state
+   * without a day counts as known, and so does one with a day where the operation itself has none:
+   * to tell the day of a state must not make it less known.
+   */
+  public boolean knowsState(Optional<Quantity> seen) {
+    boolean undated = !planned() && operation().day().isEmpty();
+    return undated || seen.map(this::knows).orElse(true);
+  }
+
   private double lastCertainDay() {
     return operation()
         .day()

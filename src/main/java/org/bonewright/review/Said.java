@@ -21,6 +21,7 @@ import org.bonewright.casefile.Outcome;
 import org.bonewright.casefile.Patient;
 import org.bonewright.casefile.Plate;
 import org.bonewright.casefile.Quantity;
+import org.bonewright.casefile.Side;
 import org.bonewright.casefile.Strut;
 
 /** Says the records of a case in a surgeon's words. */
@@ -49,7 +50,10 @@ final class Said {
     Bone bone = caseFile.bone();
     Injury injury = caseFile.injury();
     List<String> parts = new ArrayList<>();
-    parts.add(words(bone.side()) + " " + words(bone.name()));
+    parts.add(
+        bone.side() == Side.NOT_STATED
+            ? words(bone.name()) + ", side not stated"
+            : words(bone.side()) + " " + words(bone.name()));
     parts.add(injury.pattern().map(Said::words).orElse("pattern not stated"));
     injury
         .openGrade()

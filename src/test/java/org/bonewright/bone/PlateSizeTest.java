@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 class PlateSizeTest {
 
-  /** Table T3. */
+  /** Table T3; the semitubular plate is not in it and stands from memory. */
   @ParameterizedTest(name = "{0}")
   @CsvSource({
     "LARGE_FRAGMENT_BROAD,          16.0, 4.5, 16, 4.5, 8",
@@ -20,6 +20,7 @@ class PlateSizeTest {
     "SMALL_FRAGMENT_LOCKING,        11.0, 3.3, 13, 3.5, 7",
     "RECONSTRUCTION,                10.0, 2.7, 12, 3.5, 6",
     "ONE_THIRD_TUBULAR,              9.0, 1.0, 12, 3.5, 6",
+    "SEMI_TUBULAR,                  11.0, 1.0, 16, 4.5, 8",
     "SHAFT_STRENGTH_2_7,             8.0, 2.5, 10, 2.7, 5"
   })
   void follows_the_table(

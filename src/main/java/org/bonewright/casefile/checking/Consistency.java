@@ -12,6 +12,7 @@ public final class Consistency {
   private static final List<Check> CHECKS =
       List.of(
           new PublishedCaseNamesItsSource(),
+          new SideIsTold(),
           new PatientIsFullyGrown(),
           new BoneLengthIsThatOfAnAdult(),
           new SectionsDescribeATube(),
@@ -36,6 +37,7 @@ public final class Consistency {
           new OnlyAPairHasABoneBeside(),
           new HolesAreOnThePlate(),
           new HolesHoldOneThing(),
+          new HoldIsToldOnce(),
           new PlacesSayWhereThePlateLies(),
           new PlacesByHolesAndByLevelAgree(),
           new PlatesAreNoLongerThanTheBone(),

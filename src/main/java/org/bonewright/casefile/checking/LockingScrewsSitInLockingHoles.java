@@ -42,6 +42,7 @@ final class LockingScrewsSitInLockingHoles implements Check {
           SMALL_FRAGMENT_LOCKING,
           RECONSTRUCTION,
           ONE_THIRD_TUBULAR,
+          SEMI_TUBULAR,
           SHAFT_STRENGTH_2_7 ->
           Optional.empty();
     };

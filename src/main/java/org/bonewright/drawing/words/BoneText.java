@@ -5,6 +5,7 @@ import java.util.Locale;
 import org.bonewright.casefile.Bone;
 import org.bonewright.casefile.CaseFile;
 import org.bonewright.casefile.Direction;
+import org.bonewright.casefile.Side;
 
 /** What is in a bone and where it is free, as text for a terminal. */
 public final class BoneText {
@@ -34,9 +35,9 @@ public final class BoneText {
             + " case), "
             + standing.scene().subject().id());
     line(
-        word(bone.side())
-            + " "
-            + word(bone.name())
+        (bone.side() == Side.NOT_STATED
+                ? word(bone.name()) + ", side not stated"
+                : word(bone.side()) + " " + word(bone.name()))
             + ", "
             + standing.scene().bone().length().numbers()
             + " mm long; levels in mm from "

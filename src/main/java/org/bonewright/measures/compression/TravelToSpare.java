@@ -112,6 +112,7 @@ final class TravelToSpare implements Measure {
           SMALL_FRAGMENT_LOCKING,
           RECONSTRUCTION,
           ONE_THIRD_TUBULAR,
+          SEMI_TUBULAR,
           SHAFT_STRENGTH_2_7 ->
           SMALL;
     };

@@ -51,7 +51,7 @@ public final class FactorChange {
   Optional<Boolean> of(Factor factor) {
     Grade grade =
         switch (factor) {
-          case CONCEPT -> or(or(kindChanged(), differs("concept")), boltsOut());
+          case CONCEPT -> or(or(kindChanged(), conceptChanged()), boltsOut());
           case HOLD -> or(kindChanged(), moreHold());
           case LENGTH -> or(kindChanged(), longer());
           case IMPLANT -> or(kindChanged(), thicker());
@@ -91,6 +91,13 @@ public final class FactorChange {
       }
     }
     return kinds;
+  }
+
+  /** An inferred concept may be contradicted by the surgeon, so that it proves no change. */
+  private Grade conceptChanged() {
+    boolean stated = then.fixing().concept().isPresent() && now.fixing().concept().isPresent();
+    Grade differs = differs("concept");
+    return !stated && differs == Grade.YES ? Grade.UNKNOWN : differs;
   }
 
   private Grade moreHold() {

@@ -21,16 +21,19 @@ final class HoldOnWeakerSide implements Measure {
   private final Predicate<ScrewHold> counted;
   private final Function<ScrewHold, Dimension> amount;
   private final String noSide;
+  private final boolean byNumber;
 
   private HoldOnWeakerSide(
       Definition definition,
       Predicate<ScrewHold> counted,
       Function<ScrewHold, Dimension> amount,
-      String noSide) {
+      String noSide,
+      boolean byNumber) {
     this.definition = definition;
     this.counted = counted;
     this.amount = amount;
     this.noSide = noSide;
+    this.byNumber = byNumber;
   }
 
   /** Return the measure of cortices held, over sides with a conventional screw. */
@@ -42,12 +45,17 @@ final class HoldOnWeakerSide implements Measure {
             Definition.count(0),
             "cortices crossed by the thread of plate screws in fresh bone, added up for each side"
                 + " of the zone that holds a conventional or no screw; the smaller sum counts. A"
-                + " stripped screw and one in an old hole of the same size count nothing",
-            List.of("operations/fixation/screws", "operations/fixation/place"),
+                + " stripped screw and one in an old hole of the same size count nothing. Where the"
+                + " record gives the number and not the holes, that number",
+            List.of(
+                "operations/fixation/screws",
+                "operations/fixation/place",
+                "operations/fixation/fewestCortices"),
             "usual way of counting; what old holes cost is our convention"),
         hold -> hold.conventional() || !hold.locking(),
         ScrewHold::credits,
-        "every side is held by locking screws alone");
+        "every side is held by locking screws alone",
+        true);
   }
 
   /** Return the measure of effective locking screws, over sides held by locking screws alone. */
@@ -68,7 +76,8 @@ final class HoldOnWeakerSide implements Measure {
             "common practice; the half count is our convention"),
         hold -> hold.locking() && !hold.conventional(),
         ScrewHold::effectiveLocking,
-        "no side is held by locking screws alone");
+        "no side is held by locking screws alone",
+        false);
   }
 
   /** Return the measure of effective locking screws over both sides, whatever else they hold. */
@@ -88,7 +97,8 @@ final class HoldOnWeakerSide implements Measure {
             "common practice; the half count is our convention"),
         hold -> true,
         ScrewHold::effectiveLocking,
-        "no side");
+        "no side",
+        false);
   }
 
   @Override
@@ -103,7 +113,7 @@ final class HoldOnWeakerSide implements Measure {
     }
     Optional<List<ScrewHold>> sides = ScrewHold.bothSides(scene);
     if (sides.isEmpty()) {
-      return ScrewHold.unknownSides(scene);
+      return byNumber ? stated(scene) : ScrewHold.unknownSides(scene);
     }
     List<ScrewHold> judged = sides.get().stream().filter(counted).toList();
     if (judged.isEmpty()) {
@@ -125,5 +135,22 @@ final class HoldOnWeakerSide implements Measure {
         assumed ? Kind.ASSUMED : Kind.FACT,
         String.join("; ", parts),
         min == max ? List.of() : missing);
+  }
+
+  /**
+   * Where the holes are not told, the number that the record gives, if the screws are of a kind.
+   */
+  private static Reading stated(Scene scene) {
+    return StatedHold.in(scene)
+        .filter(StatedHold::conventional)
+        .<Reading>map(
+            hold ->
+                new Reading.Amount(
+                    hold.cortices().min(),
+                    hold.cortices().max(),
+                    Kind.FACT,
+                    "as the record has it for the side that holds less",
+                    ScrewHold.unknownSides(scene).missing()))
+        .orElseGet(() -> ScrewHold.unknownSides(scene));
   }
 }

@@ -68,7 +68,7 @@ final class LooseScrews {
         || rows().stream()
             .filter(row -> row.at().contains(hole))
             .filter(row -> row.state().map(LOST::contains).orElse(false))
-            .anyMatch(row -> row.stateDay().map(now::knows).orElse(true));
+            .anyMatch(row -> now.knowsState(row.stateDay()));
   }
 
   /** Films name a screw as {@code op-1/plate-1 hole 4}. */

@@ -72,7 +72,7 @@ final class LoosenedBefore implements Measure {
         .flatMap(plate -> plate.screws().stream().flatMap(List::stream))
         .filter(row -> row.type() != ScrewRow.Type.LOCKING)
         .filter(row -> row.state().map(LOST::contains).orElse(false))
-        .anyMatch(row -> row.stateDay().map(scene.subject()::knows).orElse(true));
+        .anyMatch(row -> scene.subject().knowsState(row.stateDay()));
   }
 
   /** A plate, or an implant not stated, that failed or may have, nobody says how. */

@@ -187,6 +187,6 @@ final class ScrewCredit {
     boolean retained = scene.before(plate.plate()).size() < scene.subject().upToHere().size() - 1;
     return retained
         && row.state().map(state -> state != ScrewRow.State.SOUND).orElse(false)
-        && row.stateDay().map(scene.subject()::knows).orElse(true);
+        && scene.subject().knowsState(row.stateDay());
   }
 }

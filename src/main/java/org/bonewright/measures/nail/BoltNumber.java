@@ -41,8 +41,9 @@ final class BoltNumber implements Measure {
               "bolts-fewer-end",
               "Bolts at the end with fewer",
               Definition.count(1),
-              "bolts counted for each end of the nail; the smaller count",
-              List.of("operations/fixation/bolts"),
+              "bolts counted for each end of the nail; the smaller count. Where the record gives the"
+                  + " number and not the bolts, that number",
+              List.of("operations/fixation/bolts", "operations/fixation/fewestBolts"),
               "bookkeeping");
       case TO_FRACTURE ->
           new Definition(
@@ -72,7 +73,7 @@ final class BoltNumber implements Measure {
     }
     MissingFact missing = Nails.boltsMissing(scene, nail.get());
     if (nail.get().bolts().isEmpty()) {
-      return Reading.unknown(missing);
+      return what == What.FEWER_END ? byNumber(nail.get(), missing) : Reading.unknown(missing);
     }
     List<Bolt> bolts = nail.get().bolts().get();
     return switch (what) {
@@ -80,6 +81,17 @@ final class BoltNumber implements Measure {
       case TO_FRACTURE -> toFracture(scene, bolts, missing);
       case DIAMETER -> diameter(bolts, missing);
     };
+  }
+
+  private static Reading byNumber(Nail nail, MissingFact missing) {
+    return nail.fewestBolts()
+        .map(
+            fewest ->
+                Reading.number(
+                    new Dimension(fewest.min(), fewest.max(), false, ""),
+                    "as the record has it for the end with fewer",
+                    missing))
+        .orElseGet(() -> Reading.unknown(missing));
   }
 
   private static Reading fewerEnd(List<Bolt> bolts) {

@@ -19,7 +19,10 @@ final class NailLocked implements Measure {
         "A locked nail",
         Definition.yesOrNo(),
         "yes when a nail is in place that is stated as static or dynamic, or has a bolt",
-        List.of("operations/fixation/locking", "operations/fixation/bolts"),
+        List.of(
+            "operations/fixation/locking",
+            "operations/fixation/bolts",
+            "operations/fixation/fewestBolts"),
         "bookkeeping");
   }
 
@@ -35,6 +38,9 @@ final class NailLocked implements Measure {
       return nail.get().locking().get() == Nail.Locking.UNLOCKED
           ? Reading.word("no", "nail not locked")
           : Reading.word("yes", Words.of(nail.get().locking().get()) + " locking");
+    }
+    if (nail.get().fewestBolts().filter(fewest -> fewest.max() > 0).isPresent()) {
+      return Reading.word("yes", "bolts told by number");
     }
     return nail.get()
         .bolts()

@@ -36,7 +36,7 @@ enum PlateFit {
   private static PlateFit ofFemur(Plate.Family family) {
     return switch (family) {
       case LARGE_FRAGMENT_BROAD, LARGE_FRAGMENT_BROAD_LOCKING -> RIGHT;
-      case ONE_THIRD_TUBULAR -> TUBULAR;
+      case ONE_THIRD_TUBULAR, SEMI_TUBULAR -> TUBULAR;
       default -> SOFT;
     };
   }
@@ -50,7 +50,7 @@ enum PlateFit {
       case LARGE_FRAGMENT_NARROW, LARGE_FRAGMENT_NARROW_LOCKING -> RIGHT;
       case LARGE_FRAGMENT_BROAD, LARGE_FRAGMENT_BROAD_LOCKING -> HEAVY;
       case SMALL_FRAGMENT, SMALL_FRAGMENT_LOCKING -> LIGHT;
-      case ONE_THIRD_TUBULAR -> TUBULAR;
+      case ONE_THIRD_TUBULAR, SEMI_TUBULAR -> TUBULAR;
       default -> SOFT;
     };
   }
@@ -63,7 +63,7 @@ enum PlateFit {
     return switch (family) {
       case SMALL_FRAGMENT, SMALL_FRAGMENT_LOCKING, SHAFT_STRENGTH_2_7 -> RIGHT;
       case RECONSTRUCTION -> brokenUp ? SOFT : RIGHT;
-      case ONE_THIRD_TUBULAR -> SOFT;
+      case ONE_THIRD_TUBULAR, SEMI_TUBULAR -> SOFT;
       default -> HEAVY;
     };
   }

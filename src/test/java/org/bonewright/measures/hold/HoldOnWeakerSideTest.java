@@ -49,6 +49,27 @@ class HoldOnWeakerSideTest {
     }
 
     @Test
+    void are_taken_as_the_record_numbers_them_where_it_names_no_hole() {
+      CaseText numbered =
+          CaseText.plated()
+              .at(
+                  PLATE,
+                  "{screws: null, family: 'small-fragment', fewestCortices: {min: 0, max: 3}}");
+      assertThat(Taken.of("cortices-weaker-side", numbered)).startsWith("0–3 fact");
+      assertThat(Taken.of("conventional-side", numbered)).isEqualTo("yes fact");
+      assertThat(Taken.of("locked-only-side", numbered)).isEqualTo("no fact");
+    }
+
+    @Test
+    void numbered_in_a_plate_that_may_hold_locking_screws_stay_unknown() {
+      CaseText numbered =
+          CaseText.plated()
+              .at(PLATE, "{screws: null, family: 'small-fragment-locking', fewestCortices: 6}");
+      assertThat(Taken.of("cortices-weaker-side", numbered)).startsWith("unknown");
+      assertThat(Taken.of("conventional-side", numbered)).startsWith("unknown");
+    }
+
+    @Test
     void of_locking_screws_count_beside_conventional_ones() {
       // near 2 + 2, far 2 + 2 + 2
       CaseText text =

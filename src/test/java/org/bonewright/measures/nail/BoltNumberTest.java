@@ -34,6 +34,17 @@ class BoltNumberTest {
     assertThat(Taken.of("bolts-fewer-end", bolts(bolts))).isEqualTo(reads);
   }
 
+  @Test
+  void the_number_of_the_record_counts_where_it_names_no_bolt() {
+    CaseText numbered =
+        CaseText.nailed()
+            .at(
+                "/operations/0/fixation/0",
+                "{bolts: null, locking: null, fewestBolts: {min: 0, max: 1}}");
+    assertThat(Taken.of("bolts-fewer-end", numbered)).startsWith("0–1 fact");
+    assertThat(Taken.of("nail-locked", numbered)).isEqualTo("yes fact");
+  }
+
   @ParameterizedTest(name = "{0}: {1}")
   @CsvSource(
       delimiter = '|',
