@@ -3,14 +3,14 @@ package org.bonewright.server;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Stream;
 import java.util.concurrent.CountDownLatch;
+import java.util.stream.Stream;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
+import org.springframework.boot.context.properties.bind.BindException;
 import org.springframework.boot.web.server.PortInUseException;
 import org.springframework.boot.web.server.WebServer;
 import org.springframework.boot.web.server.WebServerException;
-import org.springframework.boot.context.properties.bind.BindException;
 import org.springframework.boot.web.server.context.WebServerApplicationContext;
 import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.context.event.ContextClosedEvent;
@@ -85,6 +85,8 @@ public class Service {
             Map.entry("server.address", address),
             Map.entry("server.port", port),
             Map.entry("server.tomcat.threads.max", MOST_THREADS),
+            // what is too large is thrown away unread, so that the sender hears why
+            Map.entry("server.tomcat.max-swallow-size", "64MB"),
             Map.entry("server.shutdown", "graceful"),
             Map.entry("spring.main.banner-mode", "off"),
             Map.entry("spring.main.log-startup-info", false),
