@@ -1,5 +1,8 @@
 package org.bonewright;
 
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.type;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
@@ -14,6 +17,7 @@ import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.lang.ConditionEvents;
 import com.tngtech.archunit.lang.SimpleConditionEvent;
+import java.net.URI;
 import org.jspecify.annotations.NullMarked;
 
 @AnalyzeClasses(packages = "org.bonewright", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -41,6 +45,8 @@ class ArchitectureTest {
           .definedBy("org.bonewright.report")
           .layer("drawing")
           .definedBy("org.bonewright.drawing..")
+          .layer("server")
+          .definedBy("org.bonewright.server..")
           .layer("cli")
           .definedBy("org.bonewright.cli")
           .whereLayer("casefile")
@@ -61,6 +67,8 @@ class ArchitectureTest {
           .mayOnlyAccessLayers("review", "principles", "measures", "bone")
           .whereLayer("drawing")
           .mayOnlyAccessLayers("casefile", "bone", "measures")
+          .whereLayer("server")
+          .mayOnlyBeAccessedByLayers("cli")
           .whereLayer("cli")
           .mayNotBeAccessedByAnyLayer()
           .because("a number that flows back could justify itself");
@@ -118,9 +126,19 @@ class ArchitectureTest {
   static final ArchRule nothing_goes_out_to_a_network =
       noClasses()
           .should()
+          .dependOnClassesThat(
+              resideInAnyPackage("java.net..", "javax.net..").and(not(type(URI.class))))
+          .because("nothing entered leaves the machine; a URI is only a name");
+
+  @ArchTest
+  static final ArchRule only_the_server_knows_its_framework =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("org.bonewright.server..")
+          .should()
           .dependOnClassesThat()
-          .resideInAnyPackage("java.net..", "javax.net..")
-          .because("nothing entered leaves the machine");
+          .resideInAnyPackage("org.springframework..", "jakarta.servlet..", "io.swagger..")
+          .because("commands start before, and without, any server");
 
   @ArchTest
   static final ArchRule state_is_final =

@@ -19,6 +19,7 @@ import picocli.CommandLine.Command;
       BoneCommand.class,
       PrinciplesCommand.class,
       SchemaCommand.class,
+      ServeCommand.class,
       WarmUpCommand.class
     },
     description =
@@ -30,6 +31,7 @@ import picocli.CommandLine.Command;
       "  bonewright review case.json              the review, as text",
       "  bonewright check case.json --todo        what the file still lacks",
       "  bonewright principles plate-span-ratio   one principle with its sources",
+      "  bonewright serve                         the same over HTTP",
       "",
       "Decision support, not a decision: it does not replace clinical judgement, imaging,",
       "local protocols or licensed practice."

@@ -1,0 +1,63 @@
+package org.bonewright.server.rest;
+
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.media.Content;
+import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.parameters.RequestBody;
+import io.swagger.v3.oas.annotations.responses.ApiResponse;
+import io.swagger.v3.oas.annotations.tags.Tag;
+import jakarta.servlet.http.HttpServletRequest;
+import java.io.IOException;
+import org.bonewright.report.JsonReport;
+import org.bonewright.report.TextReport;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RestController;
+
+/** Reviews a case that comes with the request; nothing of it is kept. */
+@RestController
+@RequestMapping(path = "/api/reviews", consumes = MediaType.APPLICATION_JSON_VALUE)
+@Tag(name = "Cases")
+class ReviewResource {
+
+  private final Reviews reviews;
+
+  ReviewResource(Reviews reviews) {
+    this.reviews = reviews;
+  }
+
+  @PostMapping(produces = MediaType.APPLICATION_JSON_VALUE)
+  @Operation(
+      summary = "Review a case",
+      description =
+          "Judges every operation and plan of the case against the principles. The case is not"
+              + " kept. The answer is what the command line prints with --format json. Decision"
+              + " support, not a decision.",
+      requestBody =
+          @RequestBody(
+              required = true,
+              description = "A case file, at most 1 MB; its schema is served at /api/schema/case.",
+              content = @Content(schema = @Schema(type = "object"))))
+  @ApiResponse(responseCode = "200", description = "The review.")
+  @ApiResponse(
+      responseCode = "413",
+      description = "More than 1 MB.",
+      content = @Content(mediaType = MediaType.APPLICATION_PROBLEM_JSON_VALUE))
+  @ApiResponse(
+      responseCode = "422",
+      description = "The case cannot be used; every problem is listed with its place.",
+      content = @Content(mediaType = MediaType.APPLICATION_PROBLEM_JSON_VALUE))
+  ResponseEntity<byte[]> json(HttpServletRequest request)
+      throws IOException, CaseBody.TooLarge, UnusableCase {
+    return Answer.json(new JsonReport().render(reviews.review(CaseBody.of(request))));
+  }
+
+  @PostMapping(produces = MediaType.TEXT_PLAIN_VALUE)
+  @Operation(hidden = true)
+  ResponseEntity<byte[]> text(HttpServletRequest request)
+      throws IOException, CaseBody.TooLarge, UnusableCase {
+    return Answer.plain(new TextReport(false).render(reviews.review(CaseBody.of(request))));
+  }
+}

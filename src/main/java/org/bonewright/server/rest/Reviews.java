@@ -1,0 +1,52 @@
+package org.bonewright.server.rest;
+
+import org.bonewright.casefile.CaseFile;
+import org.bonewright.casefile.checking.Intake;
+import org.bonewright.casefile.reading.Reading;
+import org.bonewright.principles.RuleSet;
+import org.bonewright.report.JsonReport;
+import org.bonewright.report.TextReport;
+import org.bonewright.review.Review;
+import org.bonewright.review.Reviewer;
+import org.springframework.stereotype.Component;
+
+/** Takes in cases and reviews them, one rule set for all requests. */
+@Component
+public class Reviews {
+
+  private final RuleSet rules = RuleSet.built();
+  private final Reviewer reviewer = new Reviewer(rules);
+
+  RuleSet rules() {
+    return rules;
+  }
+
+  /** Read and check a case. */
+  Reading read(byte[] body) {
+    return new Intake().read(body);
+  }
+
+  /**
+   * Review a case.
+   *
+   * @throws UnusableCase if it has an error; the exception lists every problem
+   */
+  Review review(byte[] body) throws UnusableCase {
+    Reading reading = read(body);
+    CaseFile caseFile = reading.caseFile().orElseThrow(() -> new UnusableCase(reading.problems()));
+    return reviewer.review(caseFile);
+  }
+
+  /** Do everything that a request does, and keep nothing of it. */
+  public void warm(byte[] body) {
+    try {
+      Review review = review(body);
+      String shown = new JsonReport().render(review) + new TextReport(false).render(review);
+      if (shown.isEmpty()) {
+        throw new IllegalStateException("an empty review");
+      }
+    } catch (UnusableCase fault) {
+      throw new IllegalStateException("the demonstration case cannot be used", fault);
+    }
+  }
+}

@@ -1,0 +1,268 @@
+package org.bonewright.server;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.bonewright.casefile.checking.Intake;
+import org.bonewright.principles.RuleSet;
+import org.bonewright.report.JsonReport;
+import org.bonewright.report.TextReport;
+import org.bonewright.review.Review;
+import org.bonewright.review.Reviewer;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** The service as a client meets it, over HTTP on the loopback address. */
+class ServiceTest {
+
+  private static final JsonMapper JSON = JsonMapper.builder().build();
+  private static final HttpClient CLIENT = HttpClient.newHttpClient();
+  private static Service.Running service;
+
+  @BeforeAll
+  static void start() throws Service.CannotListen {
+    service = Service.start("127.0.0.1", 0);
+  }
+
+  @AfterAll
+  static void end() {
+    service.close();
+  }
+
+  static Stream<Path> demos() throws IOException {
+    try (Stream<Path> folders = Files.list(Path.of("cases", "demo"))) {
+      return folders.map(folder -> folder.resolve("case.json")).sorted().toList().stream();
+    }
+  }
+
+  @Nested
+  class Reviews {
+
+    @ParameterizedTest
+    @MethodSource("org.bonewright.server.ServiceTest#demos")
+    void are_byte_for_byte_what_the_command_line_prints(Path file) throws Exception {
+      byte[] body = Files.readAllBytes(file);
+      HttpResponse<byte[]> answer = post("/api/reviews", "application/json", body);
+      assertThat(answer.statusCode()).isEqualTo(200);
+      assertThat(answer.headers().firstValue("content-type")).hasValue("application/json");
+      assertThat(new String(answer.body(), StandardCharsets.UTF_8))
+          .isEqualTo(new JsonReport().render(review(body)));
+    }
+
+    @Test
+    void come_as_text_where_text_is_asked_for() throws Exception {
+      byte[] body = Files.readAllBytes(demos().findFirst().orElseThrow());
+      HttpResponse<byte[]> answer = post("/api/reviews", "text/plain", body);
+      assertThat(answer.statusCode()).isEqualTo(200);
+      assertThat(new String(answer.body(), StandardCharsets.UTF_8))
+          .isEqualTo(new TextReport(false).render(review(body)));
+    }
+
+    @Test
+    void are_kept_by_nobody_on_the_way() throws Exception {
+      byte[] body = Files.readAllBytes(demos().findFirst().orElseThrow());
+      assertThat(
+              post("/api/reviews", "application/json", body).headers().firstValue("cache-control"))
+          .hasValue("no-store");
+    }
+
+    @Test
+    void of_an_unusable_case_list_every_problem_with_its_place() throws Exception {
+      String text =
+          Files.readString(demos().findFirst().orElseThrow())
+              .replace("\"side\": \"left\"", "\"side\": \"lefft\"")
+              .replaceFirst("\"ageYears\": \\d+", "\"ageYears\": 700");
+      HttpResponse<byte[]> answer =
+          post("/api/reviews", "application/json", text.getBytes(StandardCharsets.UTF_8));
+      assertThat(answer.statusCode()).isEqualTo(422);
+      assertThat(answer.headers().firstValue("content-type")).hasValue("application/problem+json");
+      JsonNode problem = JSON.readTree(answer.body());
+      assertThat(problem.path("type").asString()).isEqualTo("urn:bonewright:problem:case-unusable");
+      assertThat(problem.path("status").asInt()).isEqualTo(422);
+      List<String> pointers =
+          problem.path("problems").values().stream()
+              .map(p -> p.path("pointer").asString())
+              .toList();
+      assertThat(pointers).contains("/bone/side", "/patient/ageYears");
+      assertThat(problem.path("problems").path(0).path("place").asString()).contains("line");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "[]", "{", "null", "\"case\"", "not json at all"})
+    void of_what_is_no_case_are_refused_in_plain_words(String text) throws Exception {
+      HttpResponse<byte[]> answer =
+          post("/api/reviews", "application/json", text.getBytes(StandardCharsets.UTF_8));
+      assertThat(answer.statusCode()).isEqualTo(422);
+      assertThat(JSON.readTree(answer.body()).path("problems")).isNotEmpty();
+    }
+
+    @Test
+    void of_more_than_a_megabyte_are_refused_unread() throws Exception {
+      byte[] tenMegabytes = " ".repeat(10 * 1024 * 1024).getBytes(StandardCharsets.UTF_8);
+      HttpResponse<byte[]> answer = post("/api/reviews", "application/json", tenMegabytes);
+      assertThat(answer.statusCode()).isEqualTo(413);
+      assertThat(JSON.readTree(answer.body()).path("detail").asString()).contains("1 MB");
+    }
+
+    @Test
+    void are_posted_as_json_and_nothing_else() throws Exception {
+      HttpRequest request =
+          HttpRequest.newBuilder(uri("/api/reviews"))
+              .header("Content-Type", "text/xml")
+              .POST(HttpRequest.BodyPublishers.ofString("<case/>"))
+              .build();
+      HttpResponse<byte[]> answer = CLIENT.send(request, HttpResponse.BodyHandlers.ofByteArray());
+      assertThat(answer.statusCode()).isEqualTo(415);
+      assertThat(answer.headers().firstValue("content-type")).hasValue("application/problem+json");
+      assertThat(get("/api/reviews").statusCode()).isEqualTo(405);
+      assertThat(
+              post("/api/reviews", "image/png", "{}".getBytes(StandardCharsets.UTF_8)).statusCode())
+          .isEqualTo(406);
+    }
+  }
+
+  @Nested
+  class Checks {
+
+    @Test
+    void of_a_usable_case_say_so_and_what_it_lacks() throws Exception {
+      byte[] body = Files.readAllBytes(Path.of("cases/demo/tibia-minimum-set/case.json"));
+      JsonNode result = JSON.readTree(post("/api/checks", "application/json", body).body());
+      assertThat(result.path("usable").asBoolean()).isTrue();
+      assertThat(result.path("problems")).isEmpty();
+    }
+
+    @Test
+    void of_an_unusable_case_are_answered_all_the_same() throws Exception {
+      HttpResponse<byte[]> answer =
+          post("/api/checks", "application/json", "{}".getBytes(StandardCharsets.UTF_8));
+      assertThat(answer.statusCode()).isEqualTo(200);
+      JsonNode result = JSON.readTree(answer.body());
+      assertThat(result.path("usable").asBoolean()).isFalse();
+      assertThat(result.path("problems")).isNotEmpty();
+    }
+  }
+
+  @Nested
+  class Catalogue {
+
+    @Test
+    void tells_each_principle_that_it_lists() throws Exception {
+      JsonNode list = JSON.readTree(get("/api/principles").body());
+      assertThat(list.path("principles")).hasSameSizeAs(RuleSet.built().cards());
+      for (JsonNode entry : list.path("principles")) {
+        String id = entry.path("id").asString();
+        HttpResponse<byte[]> one = get("/api/principles/" + id);
+        assertThat(one.statusCode()).as(id).isEqualTo(200);
+        JsonNode principle = JSON.readTree(one.body());
+        assertThat(principle.path("statement").asString()).isNotBlank();
+        assertThat(principle.path("sources")).isNotEmpty();
+      }
+    }
+
+    @Test
+    void knows_no_principle_that_does_not_exist() throws Exception {
+      HttpResponse<byte[]> answer = get("/api/principles/plate-too-blue");
+      assertThat(answer.statusCode()).isEqualTo(404);
+      assertThat(JSON.readTree(answer.body()).path("detail").asString()).contains("plate-too-blue");
+    }
+
+    @Test
+    void tells_every_measure() throws Exception {
+      assertThat(JSON.readTree(get("/api/measures").body()).path("measures"))
+          .hasSameSizeAs(RuleSet.built().definitions());
+    }
+
+    @Test
+    void serves_the_schema_of_a_case() throws Exception {
+      assertThat(JSON.readTree(get("/api/schema/case").body()).path("$schema").asString())
+          .contains("2020-12");
+    }
+  }
+
+  @Test
+  void is_ready_once_it_has_started() throws Exception {
+    HttpResponse<byte[]> answer = get("/api/health");
+    assertThat(answer.statusCode()).isEqualTo(200);
+    assertThat(JSON.readTree(answer.body()).path("status").asString()).isEqualTo("ready");
+  }
+
+  @Test
+  void describes_every_path_of_its_api() throws Exception {
+    JsonNode paths = JSON.readTree(get("/api/openapi").body()).path("paths");
+    assertThat(paths.propertyNames())
+        .containsExactlyInAnyOrder(
+            "/api/reviews",
+            "/api/checks",
+            "/api/principles",
+            "/api/principles/{id}",
+            "/api/measures",
+            "/api/schema/case",
+            "/api/health");
+    assertThat(get("/api/docs").statusCode()).isIn(200, 302);
+  }
+
+  @Test
+  void answers_an_unknown_path_with_a_problem() throws Exception {
+    HttpResponse<byte[]> answer = get("/api/nothing-here");
+    assertThat(answer.statusCode()).isEqualTo(404);
+    assertThat(answer.headers().firstValue("content-type")).hasValue("application/problem+json");
+  }
+
+  @Test
+  void says_so_when_its_port_is_taken() {
+    assertThatThrownBy(() -> Service.start("127.0.0.1", service.port()))
+        .isInstanceOf(Service.CannotListen.class)
+        .hasMessageContaining("taken");
+  }
+
+  @Test
+  void says_so_when_the_address_is_not_one_of_this_machine() {
+    assertThatThrownBy(() -> Service.start("192.0.2.1", 0))
+        .isInstanceOf(Service.CannotListen.class)
+        .hasMessageContaining("192.0.2.1");
+    assertThatThrownBy(() -> Service.start("no such place", 0))
+        .isInstanceOf(Service.CannotListen.class);
+  }
+
+  private static Review review(byte[] body) {
+    return new Reviewer(RuleSet.built()).review(new Intake().read(body).caseFile().orElseThrow());
+  }
+
+  private static URI uri(String path) {
+    return URI.create("http://127.0.0.1:" + service.port() + path);
+  }
+
+  private static HttpResponse<byte[]> get(String path) throws IOException, InterruptedException {
+    return CLIENT.send(
+        HttpRequest.newBuilder(uri(path)).build(), HttpResponse.BodyHandlers.ofByteArray());
+  }
+
+  private static HttpResponse<byte[]> post(String path, String accept, byte[] body)
+      throws IOException, InterruptedException {
+    HttpRequest request =
+        HttpRequest.newBuilder(uri(path))
+            .header("Content-Type", "application/json")
+            .header("Accept", accept)
+            .POST(HttpRequest.BodyPublishers.ofByteArray(body))
+            .build();
+    return CLIENT.send(request, HttpResponse.BodyHandlers.ofByteArray());
+  }
+}
