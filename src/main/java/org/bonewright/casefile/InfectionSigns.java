@@ -1,6 +1,7 @@
 package org.bonewright.casefile;
 
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Signs of infection on one day, after the consensus definition of fracture-related infection. */
 public record InfectionSigns(
@@ -23,6 +24,28 @@ public record InfectionSigns(
     @Meaning("Histology of deep tissue.") Optional<Histology> histology,
     @Meaning("Days without antibiotics before sampling.") @Between(min = 0, max = 3650)
         Optional<Quantity> antibioticFreeDays) {
+
+  /** Return whether anything at all was looked for, whatever came of it. */
+  public boolean tellsSomething() {
+    return Stream.of(
+            sinus,
+            woundBreakdown,
+            pus,
+            fever,
+            localSigns,
+            discharge,
+            jointEffusion,
+            crpMgL,
+            esrMmH,
+            whiteCellsG9L,
+            lysis,
+            sequestrum,
+            periostealBone,
+            samples,
+            histology,
+            antibioticFreeDays)
+        .anyMatch(Optional::isPresent);
+  }
 
   /** What histology of deep tissue showed. */
   public enum Histology {

@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param needs its inputs: the name in the rule, and the measure
  * @param limits its limits by name
  * @param grades the severities that its rule can give
+ * @param highest the gravest severity that it can have, steps included; no grade is graver
  * @param verdicts the verdicts that it can give
  * @param overridable whether a surgeon may accept it unmet with a reason
  * @param why the mechanism
@@ -41,6 +42,7 @@ public record Card(
     Map<String, String> needs,
     Map<String, Limit> limits,
     List<Severity> grades,
+    Severity highest,
     List<VerdictKind> verdicts,
     boolean overridable,
     String why,

@@ -46,6 +46,7 @@ final class CardReader {
             text.named("needs"),
             limits(text),
             text.texts("grades").stream().map(Severity::of).toList(),
+            Severity.of(text.text("highest")),
             text.texts("verdicts").stream().map(VerdictKind::of).toList(),
             text.yes("overridable"),
             text.text("why"),

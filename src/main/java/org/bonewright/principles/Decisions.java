@@ -55,9 +55,9 @@ public final class Decisions {
 
   /**
    * Return the steps that a severity takes, in order: caps first, then the raise, which never goes
-   * past a cap.
+   * past a cap, nor past the gravest that the principle can be.
    */
-  List<SeverityStep> steps(Judged judged, Severity base) {
+  List<SeverityStep> steps(Judged judged, Severity base, Severity highest) {
     List<SeverityStep> steps = new java.util.ArrayList<>();
     Map<Step, Severity> mine = caps.getOrDefault(judged, Map.of());
     Severity now = base;
@@ -71,8 +71,8 @@ public final class Decisions {
     if (raised.contains(judged)) {
       Severity ceiling =
           mine.values().stream().min(Comparator.naturalOrder()).orElse(Severity.CRITICAL);
-      Severity up = now.raised().atMost(ceiling);
-      if (up != now) {
+      Severity up = now.raised().atMost(ceiling).atMost(highest);
+      if (up.compareTo(now) > 0) {
         steps.add(new SeverityStep(Step.REPEAT, now, up));
       }
     }

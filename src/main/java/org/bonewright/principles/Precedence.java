@@ -84,7 +84,10 @@ final class Precedence {
   private static Judgement decided(Subject subject, Judgement judgement, Decisions decisions) {
     Judged fact = fact(subject, judgement);
     List<SeverityStep> steps =
-        judgement.severity().map(base -> decisions.steps(fact, base)).orElse(List.of());
+        judgement
+            .severity()
+            .map(base -> decisions.steps(fact, base, judgement.card().highest()))
+            .orElse(List.of());
     Optional<Severity> severity =
         steps.isEmpty() ? judgement.severity() : Optional.of(steps.get(steps.size() - 1).to());
     return new Judgement(

@@ -2,6 +2,8 @@ package org.bonewright.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.bonewright.principles.Severity;
 import org.bonewright.principles.VerdictKind;
 import org.bonewright.review.Line;
@@ -39,11 +41,30 @@ final class DemandText {
       page.hanging("  no    ", TitlesBySeverity.of(mild));
     }
     open(of(demands, VerdictKind.UNKNOWN));
-    List<PlanDemands.Demand> met = of(demands, VerdictKind.MET);
+    List<PlanDemands.Demand> met =
+        of(demands, VerdictKind.MET).stream().filter(d -> d.answer().labels().isEmpty()).toList();
     List<PlanDemands.Demand> learnt =
         met.stream().filter(d -> !d.taughtBy().isEmpty()).limit(MOST_LEARNT).toList();
     titles("  yes   ", learnt, met.size() - learnt.size());
+    labelled(of(demands, VerdictKind.MET));
     tensions(demands);
+  }
+
+  /** What is in order but not now, such as mechanics that an infection puts off, is no praise. */
+  private void labelled(List<PlanDemands.Demand> met) {
+    Map<String, List<String>> byLabel = new TreeMap<>();
+    met.forEach(
+        demand ->
+            demand
+                .answer()
+                .labels()
+                .forEach(
+                    label ->
+                        byLabel
+                            .computeIfAbsent(label, l -> new ArrayList<>())
+                            .add(demand.answer().title())));
+    byLabel.forEach(
+        (label, titles) -> page.hanging("  later ", label + ": " + String.join("; ", titles)));
   }
 
   /** Of a plan that was not chosen, the numbers. */

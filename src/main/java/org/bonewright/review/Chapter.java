@@ -11,8 +11,7 @@ import java.util.Optional;
  * @param what what was done, or is to be done, in a few clauses
  * @param outcome what became of it; empty for a plan
  * @param unexplained whether it failed and nothing that it certainly left unmet was found
- * @param fits findings led by one that fits how it failed, in the order of the table of failure
- *     modes
+ * @param fits findings of which one fits how it failed, in the order of the table of failure modes
  * @param others the other findings, the most severe first; for a plan all of them
  * @param met what was met
  * @param unknown what cannot be judged, the possibly worst first

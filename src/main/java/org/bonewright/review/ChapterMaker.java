@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.bonewright.casefile.Finding;
 import org.bonewright.casefile.Operation;
 import org.bonewright.casefile.Outcome;
@@ -45,8 +46,8 @@ final class ChapterMaker {
         what(subject),
         subject.planned() ? Optional.empty() : Said.outcome(subject.operation()),
         headlines.isEmpty() && failed(subject),
-        headlines.stream().filter(h -> fitting.contains(h.lead().principle())).toList(),
-        headlines.stream().filter(h -> !fitting.contains(h.lead().principle())).toList(),
+        headlines.stream().filter(h -> fits(h, fitting)).toList(),
+        headlines.stream().filter(h -> !fits(h, fitting)).toList(),
         sorted(judgements, VerdictKind.MET).stream().map(lines::line).toList(),
         unknown.stream().filter(j -> !nothingRecorded(subject, j)).map(lines::line).toList(),
         unknown.stream()
@@ -54,6 +55,12 @@ final class ChapterMaker {
             .map(j -> j.card().title())
             .toList(),
         sorted(judgements, VerdictKind.NOT_APPLICABLE).size());
+  }
+
+  private static boolean fits(Headline headline, List<String> fitting) {
+    return Stream.concat(Stream.of(headline.lead()), headline.nested().stream())
+        .map(Line::principle)
+        .anyMatch(fitting::contains);
   }
 
   private static boolean failed(Subject subject) {
@@ -108,10 +115,18 @@ final class ChapterMaker {
                 .computeIfAbsent(j.card().cause(), cause -> new ArrayList<>())
                 .add(lines.line(j)));
     List<Headline> headlines = new ArrayList<>();
-    byCause.forEach(
-        (cause, found) ->
-            headlines.add(new Headline(cause, found.get(0), found.subList(1, found.size()))));
+    byCause.forEach((cause, found) -> headlines.add(gravestFirst(cause, found)));
     return headlines;
+  }
+
+  /**
+   * A headline is as grave as the gravest that it covers; of equals the one that fits best leads.
+   */
+  private static Headline gravestFirst(String cause, List<Line> found) {
+    List<Line> ordered = new ArrayList<>(found);
+    ordered.sort(
+        Comparator.comparing((Line line) -> line.severity().orElse(Severity.NOTE)).reversed());
+    return new Headline(cause, ordered.get(0), List.copyOf(ordered.subList(1, ordered.size())));
   }
 
   private static String what(Subject subject) {

@@ -3,8 +3,8 @@ package org.bonewright.review;
 import java.util.List;
 
 /**
- * Findings with one cause, gathered under the first of them: the one that fits a failure best, else
- * the most severe.
+ * Findings with one cause, gathered under the most severe of them; of equally severe ones the one
+ * that fits a failure best.
  *
  * @param cause the cause, as a word
  * @param lead the finding that leads

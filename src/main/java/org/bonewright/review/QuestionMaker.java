@@ -4,28 +4,37 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.bonewright.measures.MissingFact;
+import org.bonewright.measures.Subject;
 import org.bonewright.principles.JudgedCase;
 import org.bonewright.principles.Judgement;
 import org.bonewright.principles.Severity;
 import org.bonewright.principles.Verdict;
 
 /**
- * Orders what is missing by how much an answer would decide: first by how many critical unknowns it
- * alone would settle, then major, then minor ones, then notes; then by how many more it touches.
+ * Orders what is missing by how much an answer would decide: first by how many critical unknowns of
+ * a plan it alone would settle, since the plan can still be changed; then by all the critical ones,
+ * and so for major and minor ones and notes; then by how many more it touches.
  */
 final class QuestionMaker {
 
-  private static final Comparator<Question> MOST_DECISIVE_FIRST =
-      Comparator.comparingLong((Question q) -> -count(q, Severity.CRITICAL))
-          .thenComparingLong(q -> -count(q, Severity.MAJOR))
-          .thenComparingLong(q -> -count(q, Severity.MINOR))
-          .thenComparingLong(q -> -count(q, Severity.NOTE))
-          .thenComparingInt(q -> -q.touches())
-          .thenComparing(Question::field);
-
   private QuestionMaker() {}
+
+  private static Comparator<Question> mostDecisiveFirst(Set<String> planned) {
+    Comparator<Question> order = Comparator.comparing(question -> 0);
+    for (Severity severity :
+        List.of(Severity.CRITICAL, Severity.MAJOR, Severity.MINOR, Severity.NOTE)) {
+      order =
+          order
+              .thenComparingLong(q -> -count(q, severity, planned::contains))
+              .thenComparingLong(q -> -count(q, severity, subject -> true));
+    }
+    return order.thenComparingInt(q -> -q.touches()).thenComparing(Question::field);
+  }
 
   static List<Question> questions(JudgedCase judged) {
     Map<MissingFact, List<Question.Settled>> settles = new TreeMap<>();
@@ -46,7 +55,12 @@ final class QuestionMaker {
               new Question(
                   fact.field(), fact.question(), List.copyOf(alone), count - alone.size()));
         });
-    questions.sort(MOST_DECISIVE_FIRST);
+    questions.sort(
+        mostDecisiveFirst(
+            judged.subjects().stream()
+                .filter(Subject::planned)
+                .map(Subject::id)
+                .collect(Collectors.toSet())));
     return List.copyOf(questions);
   }
 
@@ -81,7 +95,9 @@ final class QuestionMaker {
         .orElse(fact);
   }
 
-  private static long count(Question question, Severity severity) {
-    return question.settles().stream().filter(s -> s.worst() == severity).count();
+  private static long count(Question question, Severity severity, Predicate<String> subjects) {
+    return question.settles().stream()
+        .filter(s -> s.worst() == severity && subjects.test(s.subject()))
+        .count();
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import org.bonewright.bone.Dimension;
@@ -28,6 +29,8 @@ final class RedFlags {
 
   /** Common practice, no source; laboratories differ. */
   private static final double RAISED_CRP = 10;
+
+  private static final int CRP_FALLS_DAYS = 21;
 
   private final CaseFile caseFile;
   private final List<Finding> latestFirst;
@@ -71,7 +74,28 @@ final class RedFlags {
     sign("Sequestrum", InfectionSigns::sequestrum);
     latest(finding -> finding.infection().flatMap(InfectionSigns::crpMgL))
         .filter(seen -> seen.answer().min() > RAISED_CRP)
+        .filter(seen -> !soonAfterAnOperation(seen))
         .ifPresent(seen -> flag("CRP " + numbers(seen.answer()) + " mg/L, raised", seen.finding()));
+  }
+
+  /**
+   * CRP rises after any operation and takes two to three weeks to fall (from memory). Within that
+   * time only a second rise tells something: a value above an earlier one since the operation.
+   */
+  private boolean soonAfterAnOperation(Seen<Quantity> crp) {
+    double day = crp.finding().day().middle();
+    OptionalDouble operated =
+        caseFile.operations().stream()
+            .flatMap(operation -> operation.day().stream())
+            .mapToDouble(Quantity::middle)
+            .filter(operation -> operation <= day && day - operation <= CRP_FALLS_DAYS)
+            .max();
+    return operated.isPresent()
+        && caseFile.findings().stream()
+            .filter(finding -> finding.day().middle() > operated.getAsDouble())
+            .filter(finding -> finding.day().middle() < day)
+            .flatMap(finding -> finding.infection().flatMap(InfectionSigns::crpMgL).stream())
+            .noneMatch(earlier -> earlier.max() < crp.answer().min());
   }
 
   private void limb() {
@@ -132,7 +156,10 @@ final class RedFlags {
     if (bleeding && !caseFile.plans().isEmpty()) {
       flags.add(new RedFlag("Anticoagulant, operation planned", "latest drug list"));
     }
-    boolean examined = latest(Finding::infection).isPresent();
+    boolean examined =
+        caseFile.findings().stream()
+            .flatMap(finding -> finding.infection().stream())
+            .anyMatch(InfectionSigns::tellsSomething);
     if (!examined && !caseFile.operations().isEmpty() && !caseFile.plans().isEmpty()) {
       flags.add(new RedFlag("Key data missing: no examination for infection on file", "findings"));
     }

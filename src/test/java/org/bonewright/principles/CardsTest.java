@@ -42,6 +42,12 @@ class CardsTest {
                 .collect(Collectors.toCollection(TreeSet::new)));
   }
 
+  @ParameterizedTest
+  @MethodSource(AllCells.NAMED)
+  void no_grade_is_graver_than_the_gravest_that_it_can_have(Card card) {
+    assertThat(card.grades()).as(card.id()).allMatch(grade -> grade.compareTo(card.highest()) <= 0);
+  }
+
   /** A sentence that no world reaches is as dead as a condition. */
   @ParameterizedTest
   @MethodSource(AllCells.NAMED)

@@ -75,8 +75,8 @@ class OrderTest {
     List<String> decided = new ArrayList<>();
     for (Object fact : asked) {
       if (fact instanceof Judged judged) {
-        List<SeverityStep> steps = decisions.steps(judged, Severity.CRITICAL);
-        List<SeverityStep> lower = decisions.steps(judged, Severity.NOTE);
+        List<SeverityStep> steps = decisions.steps(judged, Severity.CRITICAL, Severity.CRITICAL);
+        List<SeverityStep> lower = decisions.steps(judged, Severity.NOTE, Severity.CRITICAL);
         decided.add(judged + " " + decisions.labels(judged) + " " + steps + " " + lower);
       }
     }

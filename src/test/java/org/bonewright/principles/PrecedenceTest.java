@@ -68,7 +68,7 @@ class PrecedenceTest {
       Judged judged = new Judged("any", "graft", "infection", "op-1", 1, "unmet", false);
       Decisions decisions = decide(course("op-1", true, true), judged);
       assertThat(decisions.labels(judged)).isEmpty();
-      assertThat(decisions.steps(judged, Severity.CRITICAL)).isEmpty();
+      assertThat(decisions.steps(judged, Severity.CRITICAL, Severity.CRITICAL)).isEmpty();
     }
 
     @Test
@@ -81,7 +81,8 @@ class PrecedenceTest {
     @EnumSource(Severity.class)
     void takes_no_step_of_severity(Severity base) {
       Judged judged = unmet("any", "graft", 1);
-      assertThat(decide(course("op-1", true, false), judged).steps(judged, base)).isEmpty();
+      assertThat(decide(course("op-1", true, false), judged).steps(judged, base, Severity.CRITICAL))
+          .isEmpty();
     }
   }
 
@@ -94,7 +95,7 @@ class PrecedenceTest {
         names = {"MAJOR", "CRITICAL"})
     void makes_a_fault_minor_at_most(Severity base) {
       Judged judged = unmet("any", "plate", 0);
-      assertThat(decide(course("op-0", false, true), judged).steps(judged, base))
+      assertThat(decide(course("op-0", false, true), judged).steps(judged, base, Severity.CRITICAL))
           .containsExactly(step(Step.OUTCOME, base, Severity.MINOR));
     }
 
@@ -104,23 +105,37 @@ class PrecedenceTest {
         names = {"NOTE", "MINOR"})
     void leaves_what_is_mild(Severity base) {
       Judged judged = unmet("any", "plate", 0);
-      assertThat(decide(course("op-0", false, true), judged).steps(judged, base)).isEmpty();
+      assertThat(decide(course("op-0", false, true), judged).steps(judged, base, Severity.CRITICAL))
+          .isEmpty();
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"infection", "safety"})
     void excuses_neither_infection_nor_safety(String family) {
       Judged judged = unmet("any", family, 0);
-      assertThat(decide(course("op-0", false, true), judged).steps(judged, Severity.CRITICAL))
+      assertThat(
+              decide(course("op-0", false, true), judged)
+                  .steps(judged, Severity.CRITICAL, Severity.CRITICAL))
           .isEmpty();
     }
 
     @Test
     void excuses_no_other_operation() {
       Judged judged = unmet("any", "plate", 1);
-      assertThat(decide(course("op-0", false, true), judged).steps(judged, Severity.CRITICAL))
+      assertThat(
+              decide(course("op-0", false, true), judged)
+                  .steps(judged, Severity.CRITICAL, Severity.CRITICAL))
           .isEmpty();
     }
+  }
+
+  @Test
+  void a_repeat_raises_no_further_than_the_gravest_that_the_principle_can_be() {
+    Judged before = unmet("any", "plate", 0);
+    Judged again = unmet("any", "plate", 1);
+    assertThat(decide(before, again).steps(again, Severity.MAJOR, Severity.MAJOR)).isEmpty();
+    assertThat(decide(before, again).steps(again, Severity.MINOR, Severity.MAJOR))
+        .containsExactly(step(Step.REPEAT, Severity.MINOR, Severity.MAJOR));
   }
 
   @Nested
@@ -129,7 +144,7 @@ class PrecedenceTest {
     @Test
     void makes_a_fault_major_at_most() {
       Judged judged = disputed("any", 0);
-      assertThat(decide(judged).steps(judged, Severity.CRITICAL))
+      assertThat(decide(judged).steps(judged, Severity.CRITICAL, Severity.CRITICAL))
           .containsExactly(step(Step.DISPUTE, Severity.CRITICAL, Severity.MAJOR));
     }
 
@@ -139,13 +154,15 @@ class PrecedenceTest {
         names = {"NOTE", "MINOR", "MAJOR"})
     void leaves_what_is_milder(Severity base) {
       Judged judged = disputed("any", 0);
-      assertThat(decide(judged).steps(judged, base)).isEmpty();
+      assertThat(decide(judged).steps(judged, base, Severity.CRITICAL)).isEmpty();
     }
 
     @Test
     void adds_nothing_once_the_bone_has_united() {
       Judged judged = disputed("any", 0);
-      assertThat(decide(course("op-0", false, true), judged).steps(judged, Severity.CRITICAL))
+      assertThat(
+              decide(course("op-0", false, true), judged)
+                  .steps(judged, Severity.CRITICAL, Severity.CRITICAL))
           .containsExactly(step(Step.OUTCOME, Severity.CRITICAL, Severity.MINOR));
     }
   }
@@ -159,24 +176,25 @@ class PrecedenceTest {
     @ParameterizedTest
     @EnumSource(value = Severity.class, names = "CRITICAL", mode = EnumSource.Mode.EXCLUDE)
     void raises_a_fault_by_one_step(Severity base) {
-      assertThat(decide(before, again).steps(again, base))
+      assertThat(decide(before, again).steps(again, base, Severity.CRITICAL))
           .containsExactly(step(Step.REPEAT, base, base.raised()));
     }
 
     @Test
     void cannot_raise_what_is_critical() {
-      assertThat(decide(before, again).steps(again, Severity.CRITICAL)).isEmpty();
+      assertThat(decide(before, again).steps(again, Severity.CRITICAL, Severity.CRITICAL))
+          .isEmpty();
     }
 
     @Test
     void raises_the_later_one_only() {
-      assertThat(decide(before, again).steps(before, Severity.MINOR)).isEmpty();
+      assertThat(decide(before, again).steps(before, Severity.MINOR, Severity.CRITICAL)).isEmpty();
     }
 
     @Test
     void raises_once_after_two_in_a_row() {
       Judged third = unmet("any", "plate", 2);
-      assertThat(decide(before, again, third).steps(third, Severity.NOTE))
+      assertThat(decide(before, again, third).steps(third, Severity.NOTE, Severity.CRITICAL))
           .containsExactly(step(Step.REPEAT, Severity.NOTE, Severity.MINOR));
     }
 
@@ -184,14 +202,14 @@ class PrecedenceTest {
     @ValueSource(strings = {"met", "unknown", "not-applicable"})
     void is_none_if_it_was_not_unmet_before(String verdict) {
       Judged other = new Judged("any", "plate", "hold", "op-0", 0, verdict, false);
-      assertThat(decide(other, again).steps(again, Severity.MINOR)).isEmpty();
+      assertThat(decide(other, again).steps(again, Severity.MINOR, Severity.CRITICAL)).isEmpty();
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"met", "not-applicable"})
     void is_none_if_it_cannot_be_unmet_now(String verdict) {
       Judged now = new Judged("any", "plate", "hold", "op-1", 1, verdict, false);
-      assertThat(decide(before, now).steps(now, Severity.MINOR)).isEmpty();
+      assertThat(decide(before, now).steps(now, Severity.MINOR, Severity.CRITICAL)).isEmpty();
     }
 
     @Test
@@ -199,36 +217,37 @@ class PrecedenceTest {
       Judged other = unmet("other", "plate", 1);
       Judged third = unmet("any", "plate", 2);
       Decisions decisions = decide(before, other, third);
-      assertThat(decisions.steps(other, Severity.MINOR)).isEmpty();
-      assertThat(decisions.steps(third, Severity.MINOR)).isEmpty();
+      assertThat(decisions.steps(other, Severity.MINOR, Severity.CRITICAL)).isEmpty();
+      assertThat(decisions.steps(third, Severity.MINOR, Severity.CRITICAL)).isEmpty();
     }
 
     @Test
     void raises_every_stage_of_a_plan_and_no_stage_for_another() {
       Judged first = new Judged("any", "plate", "hold", "plan-a/stage-1", 1, "unmet", false);
       Judged second = new Judged("any", "plate", "hold", "plan-a/stage-2", 1, "unmet", false);
-      assertThat(decide(before, first, second).steps(second, Severity.MINOR)).hasSize(1);
-      assertThat(decide(first, second).steps(second, Severity.MINOR)).isEmpty();
+      assertThat(decide(before, first, second).steps(second, Severity.MINOR, Severity.CRITICAL))
+          .hasSize(1);
+      assertThat(decide(first, second).steps(second, Severity.MINOR, Severity.CRITICAL)).isEmpty();
     }
 
     @Test
     void never_goes_past_what_a_dispute_allows() {
       Judged now = disputed("any", 1);
       Decisions decisions = decide(before, now);
-      assertThat(decisions.steps(now, Severity.MINOR))
+      assertThat(decisions.steps(now, Severity.MINOR, Severity.CRITICAL))
           .containsExactly(step(Step.REPEAT, Severity.MINOR, Severity.MAJOR));
-      assertThat(decisions.steps(now, Severity.MAJOR)).isEmpty();
-      assertThat(decisions.steps(now, Severity.CRITICAL))
+      assertThat(decisions.steps(now, Severity.MAJOR, Severity.CRITICAL)).isEmpty();
+      assertThat(decisions.steps(now, Severity.CRITICAL, Severity.CRITICAL))
           .containsExactly(step(Step.DISPUTE, Severity.CRITICAL, Severity.MAJOR));
     }
 
     @Test
     void never_goes_past_what_union_allows() {
       Decisions decisions = decide(course("op-1", false, true), before, again);
-      assertThat(decisions.steps(again, Severity.NOTE))
+      assertThat(decisions.steps(again, Severity.NOTE, Severity.CRITICAL))
           .containsExactly(step(Step.REPEAT, Severity.NOTE, Severity.MINOR));
-      assertThat(decisions.steps(again, Severity.MINOR)).isEmpty();
-      assertThat(decisions.steps(again, Severity.MAJOR))
+      assertThat(decisions.steps(again, Severity.MINOR, Severity.CRITICAL)).isEmpty();
+      assertThat(decisions.steps(again, Severity.MAJOR, Severity.CRITICAL))
           .containsExactly(step(Step.OUTCOME, Severity.MAJOR, Severity.MINOR));
     }
   }
@@ -244,7 +263,7 @@ class PrecedenceTest {
       decisions.raise(judged);
       decisions.cap(judged, "dispute", "minor");
       decisions.cap(judged, "bone", "major");
-      assertThat(decisions.steps(judged, Severity.CRITICAL))
+      assertThat(decisions.steps(judged, Severity.CRITICAL, Severity.CRITICAL))
           .containsExactly(
               step(Step.BONE, Severity.CRITICAL, Severity.MAJOR),
               step(Step.DISPUTE, Severity.MAJOR, Severity.MINOR));
@@ -254,7 +273,7 @@ class PrecedenceTest {
     void of_one_kind_are_one_step_to_the_mildest() {
       decisions.cap(judged, "bone", "minor");
       decisions.cap(judged, "bone", "major");
-      assertThat(decisions.steps(judged, Severity.CRITICAL))
+      assertThat(decisions.steps(judged, Severity.CRITICAL, Severity.CRITICAL))
           .containsExactly(step(Step.BONE, Severity.CRITICAL, Severity.MINOR));
     }
   }

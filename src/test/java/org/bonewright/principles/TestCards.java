@@ -21,6 +21,7 @@ final class TestCards {
         needs,
         limits,
         List.of(),
+        Severity.CRITICAL,
         List.of(),
         true,
         "",

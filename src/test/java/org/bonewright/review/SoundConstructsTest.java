@@ -7,7 +7,6 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.bonewright.casefile.checking.Intake;
@@ -21,10 +20,6 @@ import org.junit.jupiter.api.TestFactory;
 class SoundConstructsTest {
 
   private static final Reviewer REVIEWER = new Reviewer(RuleSet.built());
-
-  /** Exceptions listed by hand; cases/sound/README.md says why each stands. */
-  private static final Map<String, List<String>> EXCEPTIONS =
-      Map.of("radius-graft-and-plate-revision.json", List.of("no-open-hole-on-unsupported-line"));
 
   @TestFactory
   Stream<DynamicTest> nothing_above_a_note_is_unmet_and_nothing_is_open() throws IOException {
@@ -42,9 +37,7 @@ class SoundConstructsTest {
     List<Chapter> judged =
         planned.isEmpty() ? List.of(review.chapters().get(review.chapters().size() - 1)) : planned;
 
-    assertThat(judged.stream().flatMap(SoundConstructsTest::unmet))
-        .containsExactlyElementsOf(
-            EXCEPTIONS.getOrDefault(file.getFileName().toString(), List.of()));
+    assertThat(judged.stream().flatMap(SoundConstructsTest::unmet)).isEmpty();
     assertThat(judged).flatExtracting(Chapter::unknown).isEmpty();
     assertThat(judged).flatExtracting(Chapter::met).isNotEmpty();
   }

@@ -78,6 +78,11 @@ public final class Ledger {
     return fromZone;
   }
 
+  /** Return the level of a track on the bone, where levels are known from the landmark. */
+  public Optional<Dimension> levelOnBone(Track track) {
+    return fromZone ? Optional.empty() : track.level();
+  }
+
   /** Return the bone as a tube. */
   public BoneShape bone() {
     return bone;

@@ -53,6 +53,7 @@ public final class Consistency {
           new LagCompressionHasALagScrew(),
           new NerveCrossesHolesThatAreThere(),
           new NailsFitTheBone(),
+          new NailsPassNoScrewThatStays(),
           new BoltsFitTheirNail(),
           new StrutsHaveASoundShape(),
           new HeldStrutsAreThere(),

@@ -23,12 +23,15 @@ final class PressedByPlateAlone implements Measure {
         Definition.yesOrNo(),
         "yes when eccentric screws or a tension device pull along the plate and no lag screw crosses"
             + " the line",
-        List.of("compression-method", "operations/fixation"),
+        List.of("plate-used", "compression-method", "operations/fixation"),
         "bookkeeping");
   }
 
   @Override
   public Reading take(Scene scene) {
+    if (scene.certainly("plate-used", "no")) {
+      return Reading.word("no", "no plate in place");
+    }
     Reading method = scene.read("compression-method");
     if (!AlongThePlate.possible(method)) {
       return Reading.word("no", "pressed by " + method.shown());

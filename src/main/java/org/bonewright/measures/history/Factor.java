@@ -38,7 +38,8 @@ public enum Factor {
       case NAIL_BROKEN_AT_BOLT_HOLE, NAIL_BROKEN_MID_SHAFT -> EnumSet.of(NAIL, GAP, LOAD);
       case CERCLAGE_CUT_THROUGH -> EnumSet.of(HOLD);
       case STRUT_RESORBED -> EnumSet.of(INFECTION, BIOLOGY, GAP);
-      case PINS_LOOSE, ALL_SCREWS_LUCENT, INFECTION -> EnumSet.of(Factor.INFECTION);
+      case PINS_LOOSE -> EnumSet.of(Factor.INFECTION, HOLD, IMPLANT);
+      case ALL_SCREWS_LUCENT, INFECTION -> EnumSet.of(Factor.INFECTION);
       case FRACTURE_AT_IMPLANT_END -> EnumSet.of(LENGTH, HOLD);
       case NO_UNION_METAL_INTACT -> EnumSet.of(BIOLOGY, GAP, CONCEPT);
       case CALLUS_LINE_OPEN -> EnumSet.of(CONCEPT, HOLD, LENGTH, NAIL);

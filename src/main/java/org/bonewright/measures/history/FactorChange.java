@@ -245,7 +245,7 @@ public final class FactorChange {
       shared.retainAll(b.possible());
       return shared.isEmpty() ? Grade.YES : Grade.UNKNOWN;
     }
-    return Grade.UNKNOWN;
+    return either(before, after);
   }
 
   private Grade grows(String measure, double atLeast) {

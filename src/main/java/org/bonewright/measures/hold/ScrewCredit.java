@@ -168,14 +168,15 @@ final class ScrewCredit {
   }
 
   private Dimension outer(Bite bite) {
-    return bite.track()
-        .level()
+    return scene
+        .ledger()
+        .levelOnBone(bite.track())
         .map(scene.bone()::outerAt)
         .orElseGet(() -> scene.bone().outerAtShaft());
   }
 
   private Optional<Dimension> cortex(Bite bite) {
-    return bite.track().level().map(scene.bone()::cortexAt);
+    return scene.ledger().levelOnBone(bite.track()).map(scene.bone()::cortexAt);
   }
 
   private static double credit(double share) {

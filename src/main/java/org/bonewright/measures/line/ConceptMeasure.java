@@ -22,13 +22,17 @@ final class ConceptMeasure implements Measure {
         "Concept",
         Definition.words("absolute", "relative"),
         "as stated; else inferred: a line that was compressed or held by a lag screw means"
-            + " absolute, a bridged line, a nail or a fixator relative stability; else either",
-        List.of("operations/concept", "line-handling", "operations/fixation"),
+            + " absolute, a bridged line, a nail or a fixator relative stability; else either. None where"
+            + " no plate, nail or fixator is left in place",
+        List.of("operations/concept", "line-handling", "main-implant-used"),
         "usual terms of fracture fixation; the inference is our convention");
   }
 
   @Override
   public Reading take(Scene scene) {
+    if (scene.certainly("main-implant-used", "no")) {
+      return new Reading.None("no plate, nail or fixator holds the bone");
+    }
     if (scene.fixing().concept().isPresent()) {
       String stated = scene.fixing().concept().get().name().toLowerCase(Locale.ROOT);
       return Reading.word(stated, "as stated");

@@ -26,13 +26,21 @@ final class LineHandling implements Measure {
         "compressed when eccentric screws, a tension device, a nail or a fixator pressed along the"
             + " axis; neutralised when a lag screw crosses the line; bridged when neither. Where"
             + " compression is not recorded: bridged for relative stability, either of the others"
-            + " for absolute stability, bridged in a plan",
-        List.of("operations/compression/method", "operations/fixation", "operations/concept"),
+            + " for absolute stability, bridged in a plan. None where no plate, nail or fixator is"
+            + " left in place",
+        List.of(
+            "main-implant-used",
+            "operations/compression/method",
+            "operations/fixation",
+            "operations/concept"),
         "usual terms of plating; the inference is our convention");
   }
 
   @Override
   public Reading take(Scene scene) {
+    if (scene.certainly("main-implant-used", "no")) {
+      return new Reading.None("no plate, nail or fixator holds the bone");
+    }
     Optional<Compression.Method> method = scene.fixing().compression().map(Compression::method);
     if (method.isPresent()) {
       return of(method.get(), lagScrew(scene));

@@ -32,6 +32,23 @@ public final class WholeZoneCut {
             .anyMatch(cut -> reaches(cut, from.get(), to.get()));
   }
 
+  /** Return whether every cut of the subject certainly leaves some of the zone. */
+  public static boolean impossible(Scene scene) {
+    Optional<Zone> zone =
+        scene.subject().latest(Finding::zone).or(() -> scene.subject().caseFile().injury().zone());
+    Optional<Quantity> from = zone.flatMap(Zone::fromMm);
+    Optional<Quantity> to = zone.flatMap(Zone::toMm);
+    return from.isPresent()
+        && to.isPresent()
+        && scene.subject().steps().stream()
+            .flatMap(step -> step.resection().stream().flatMap(List::stream))
+            .noneMatch(cut -> mayReach(cut, from.get(), to.get()));
+  }
+
+  private static boolean mayReach(Resection cut, Quantity from, Quantity to) {
+    return cut.fromMm().min() <= from.max() && cut.toMm().max() >= to.min();
+  }
+
   private static boolean reaches(Resection cut, Quantity from, Quantity to) {
     return cut.fromMm().max() <= from.min() && cut.toMm().min() >= to.max();
   }

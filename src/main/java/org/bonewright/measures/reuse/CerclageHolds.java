@@ -49,7 +49,10 @@ final class CerclageHolds implements Measure {
       missing =
           Optional.of(scene.missing("fixation/" + id + "/holds", "What does " + id + " hold?"));
     }
-    if (!scene.construct().known()) {
+    // A new plate is taken to replace the old one, but wires of an operation not told may be there.
+    boolean untoldBefore =
+        scene.subject().upToHere().stream().anyMatch(step -> step.fixation().isEmpty());
+    if (untoldBefore || !scene.construct().known()) {
       possible.addAll(Set.of("fragment", "other"));
       missing = Optional.of(scene.missing("fixation", "Which implants were put in?"));
     }

@@ -100,7 +100,11 @@ record Holes(Scene scene, List<OldTrack> all) {
 
   /** Return the outer diameter of the bone at a hole, mm. */
   Dimension outer(Track hole) {
-    return hole.level().map(scene.bone()::outerAt).orElseGet(() -> scene.bone().outerAtShaft());
+    return scene
+        .ledger()
+        .levelOnBone(hole)
+        .map(scene.bone()::outerAt)
+        .orElseGet(() -> scene.bone().outerAtShaft());
   }
 
   /** Return which share of the bone a hole takes: diameter / outer diameter. */

@@ -145,7 +145,8 @@ final class Rescue implements Measure {
     return switch (what) {
       case STEP -> isRescue(screw, true) ? screw.bite().stepUp() : Optional.empty();
       case RATIO -> Optional.of(Holes.in(scene).ratio(track));
-      default -> track.level().map(level -> scene.bone().cortexAt(level.middle()));
+      default ->
+          scene.ledger().levelOnBone(track).map(level -> scene.bone().cortexAt(level.middle()));
     };
   }
 

@@ -21,6 +21,7 @@ public final class SettingMeasures {
         new MainImplantUsed(),
         new MeantToUnite(),
         new Planned(),
-        new Setting());
+        new Setting(),
+        new StillBroken());
   }
 }

@@ -73,7 +73,7 @@ class FailedFactorsChangedTest {
     POINTS_TO.put("nail-broken-mid-shaft", Set.of("NAIL", "GAP", "LOAD"));
     POINTS_TO.put("cerclage-cut-through", Set.of("HOLD"));
     POINTS_TO.put("strut-resorbed", Set.of("INFECTION", "BIOLOGY", "GAP"));
-    POINTS_TO.put("pins-loose", Set.of("INFECTION"));
+    POINTS_TO.put("pins-loose", Set.of("INFECTION", "HOLD", "IMPLANT"));
     POINTS_TO.put("all-screws-lucent", Set.of("INFECTION"));
     POINTS_TO.put("fracture-at-implant-end", Set.of("LENGTH", "HOLD"));
     POINTS_TO.put("no-union-metal-intact", Set.of("BIOLOGY", "GAP", "CONCEPT"));
