@@ -99,6 +99,14 @@ public record Subject(
     return scope != Scope.OPERATION;
   }
 
+  /** Return the plan that it is, or belongs to. */
+  public Optional<Plan> plan() {
+    String of = id.contains("/") ? id.substring(0, id.indexOf('/')) : id;
+    return planned()
+        ? caseFile.plans().stream().filter(plan -> plan.id().equals(of)).findFirst()
+        : Optional.empty();
+  }
+
   /** Return whether the case ends with it: a plan, or the last operation where there is no plan. */
   public boolean closesTheCase() {
     boolean anyPlan = caseFile.plans().stream().anyMatch(plan -> !plan.stages().isEmpty());

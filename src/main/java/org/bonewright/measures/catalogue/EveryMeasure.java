@@ -4,10 +4,12 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.bonewright.measures.Measure;
 import org.bonewright.measures.MeasureCatalogue;
+import org.bonewright.measures.care.CareMeasures;
 import org.bonewright.measures.compression.CompressionMeasures;
 import org.bonewright.measures.graft.GraftMeasures;
 import org.bonewright.measures.history.HistoryMeasures;
 import org.bonewright.measures.hold.HoldMeasures;
+import org.bonewright.measures.host.HostMeasures;
 import org.bonewright.measures.infection.InfectionMeasures;
 import org.bonewright.measures.line.LineMeasures;
 import org.bonewright.measures.nail.NailMeasures;
@@ -24,10 +26,12 @@ public final class EveryMeasure {
   public static MeasureCatalogue catalogue() {
     List<Measure> all =
         Stream.of(
+                CareMeasures.all(),
                 CompressionMeasures.all(),
                 GraftMeasures.all(),
                 HistoryMeasures.all(),
                 HoldMeasures.all(),
+                HostMeasures.all(),
                 InfectionMeasures.all(),
                 LineMeasures.all(),
                 NailMeasures.all(),

@@ -11,13 +11,19 @@ public final class InfectionMeasures {
   /** Return each of them. */
   public static List<Measure> all() {
     return List.of(
+        new AntibioticFreeDays(),
         new ConfirmatorySigns(),
+        new FirstStagePutsIn(),
+        new InfectionPlanParts(InfectionPlanParts.What.EXCISION),
+        new InfectionPlanParts(InfectionPlanParts.What.OTHERS_MISSING),
         new InfectionState(),
         new InfectionWorkedUp(),
+        new MarkersTaken(),
         new PlannedAction(PlannedAction.Action.CULTURE_DAYS),
         new PlannedAction(PlannedAction.Action.DEEP_SAMPLES),
         new PlannedAction(PlannedAction.Action.HISTOLOGY),
         new PlannedAction(PlannedAction.Action.INFECTION_DIRECTED),
+        new ResultPathGiven(),
         new SiteAtRisk());
   }
 }

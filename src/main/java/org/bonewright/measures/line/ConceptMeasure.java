@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import org.bonewright.casefile.ExternalFixator;
+import org.bonewright.casefile.LagScrew;
 import org.bonewright.casefile.Nail;
 import org.bonewright.measures.Definition;
 import org.bonewright.measures.Kind;
@@ -23,15 +24,16 @@ final class ConceptMeasure implements Measure {
         Definition.words("absolute", "relative"),
         "as stated; else inferred: a line that was compressed or held by a lag screw means"
             + " absolute, a bridged line, a nail or a fixator relative stability; else either. None where"
-            + " no plate, nail or fixator is left in place",
+            + " no plate, nail, fixator or lag screw is left in place",
         List.of("operations/concept", "line-handling", "main-implant-used"),
         "usual terms of fracture fixation; the inference is our convention");
   }
 
   @Override
   public Reading take(Scene scene) {
-    if (scene.certainly("main-implant-used", "no")) {
-      return new Reading.None("no plate, nail or fixator holds the bone");
+    if (scene.certainly("main-implant-used", "no")
+        && scene.construct().of(LagScrew.class).isEmpty()) {
+      return new Reading.None("nothing holds the bone");
     }
     if (scene.fixing().concept().isPresent()) {
       String stated = scene.fixing().concept().get().name().toLowerCase(Locale.ROOT);

@@ -26,7 +26,7 @@ final class LineHandling implements Measure {
         "compressed when eccentric screws, a tension device, a nail or a fixator pressed along the"
             + " axis; neutralised when a lag screw crosses the line; bridged when neither. Where"
             + " compression is not recorded: bridged for relative stability, either of the others"
-            + " for absolute stability, bridged in a plan. None where no plate, nail or fixator is"
+            + " for absolute stability, bridged in a plan. None where no plate, nail, fixator or lag screw is"
             + " left in place",
         List.of(
             "main-implant-used",
@@ -38,8 +38,9 @@ final class LineHandling implements Measure {
 
   @Override
   public Reading take(Scene scene) {
-    if (scene.certainly("main-implant-used", "no")) {
-      return new Reading.None("no plate, nail or fixator holds the bone");
+    if (scene.certainly("main-implant-used", "no")
+        && scene.construct().of(LagScrew.class).isEmpty()) {
+      return new Reading.None("nothing holds the bone");
     }
     Optional<Compression.Method> method = scene.fixing().compression().map(Compression::method);
     if (method.isPresent()) {

@@ -1,0 +1,87 @@
+package org.bonewright.measures.host;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.bonewright.casefile.CaseText;
+import org.bonewright.measures.Taken;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * The operation is on day 2; what was found on day 1 was known, what was found on day 9 was not.
+ */
+class HostMeasuresTest {
+
+  private static CaseText host(String host) {
+    return CaseText.plated().at("", "{findings: [{day: 1, host: " + host + "}]}");
+  }
+
+  @ParameterizedTest(name = "{0}: {1} reads {2}")
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '"',
+      textBlock =
+          """
+          vitamin-d            | {vitaminDNgMl: 18}                   | 18 fact
+          vitamin-d            | {}                                   | unknown, ask findings/host/vitaminDNgMl
+          albumin              | {albuminGL: {min: 30, max: 33}}      | 30–33 fact, ask findings/host/albuminGL
+          hba1c                | {hba1cPercent: 8.1}                  | 8.1 fact
+          smoking              | {smoking: 'current'}                 | current fact
+          smoking              | {smoking: 'unknown'}                 | unknown, ask findings/host/smoking
+          diabetes             | {diabetes: 'no'}                     | no fact
+          bone-slowing-drug    | {drugs: ['nsaid', 'anticoagulant']}  | yes fact
+          bone-slowing-drug    | {drugs: ['bisphosphonate']}          | no fact
+          bone-slowing-drug    | {drugs: []}                          | no fact
+          bone-slowing-drug    | {}                                   | unknown, ask findings/host/drugs
+          antiresorptive-drug  | {drugs: ['denosumab']}               | yes fact
+          antiresorptive-drug  | {drugs: ['steroid']}                 | no fact
+          smoke-free-days      | {smoking: 'never'}                   | none: not one who stopped
+          smoke-free-days      | {smoking: 'stopped'}                 | unknown, ask findings/host/smokingStoppedDay
+          smoke-free-days      | {smoking: 'stopped', smokingStoppedDay: 0} | 2 fact
+          """)
+  void read_what_was_known_before(String measure, String host, String reads) {
+    assertThat(Taken.of(measure, host(host))).isEqualTo(reads);
+  }
+
+  @Test
+  void do_not_know_what_was_found_later() {
+    CaseText later = CaseText.plated().at("", "{findings: [{day: 9, host: {vitaminDNgMl: 18}}]}");
+    assertThat(Taken.of("vitamin-d", later)).startsWith("unknown");
+  }
+
+  @ParameterizedTest(name = "patient {0} reads {1}")
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '"',
+      textBlock =
+          """
+          # 45 / 1.6² = 17.6; 70 / 1.8² = 21.6
+          {ageYears: 40, heightCm: 180, weightKg: 70}               | no fact
+          {ageYears: 70, heightCm: 180, weightKg: 70}               | yes fact
+          {ageYears: 40, heightCm: 160, weightKg: 45}               | yes fact
+          {ageYears: {min: 60, max: 75}}                            | no or yes fact, ask patient/ageYears
+          {ageYears: null}                                          | no or yes fact, ask patient/ageYears
+          """)
+  void find_a_reason_to_look_at_nutrition(String patient, String reads) {
+    assertThat(Taken.of("malnutrition-risk", CaseText.plated().at("/patient", patient)))
+        .isEqualTo(reads);
+  }
+
+  @ParameterizedTest(name = "{0}: {1} reads {2}")
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '"',
+      textBlock =
+          """
+          radiation-dose   | radiationGy: 60               | 60 fact
+          radiation-dose   | pain: 3                       | unknown, ask findings/radiationGy
+          tumour-suspected | tumourSuspected: 'present'    | yes fact
+          tumour-suspected | tumourSuspected: 'not-done'   | no fact
+          tumour-suspected | tumourSuspected: 'unknown'    | unknown, ask findings/tumourSuspected
+          """)
+  void read_what_was_found_at_the_site(String measure, String finding, String reads) {
+    CaseText text = CaseText.plated().at("", "{findings: [{day: 1, " + finding + "}]}");
+    assertThat(Taken.of(measure, text)).isEqualTo(reads);
+  }
+}

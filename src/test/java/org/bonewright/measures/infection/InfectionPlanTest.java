@@ -1,0 +1,76 @@
+package org.bonewright.measures.infection;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.bonewright.casefile.CaseText;
+import org.bonewright.measures.Taken;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What a plan does about infection; a finding of day 100 is the latest. */
+class InfectionPlanTest {
+
+  private static CaseText plan(String stage, String infection) {
+    return CaseText.plated()
+        .at(
+            "",
+            "{findings: [{day: 60, infection: {crpMgL: 9}}, {day: 100, infection: "
+                + infection
+                + "}], plans: [{id: 'plan-a', stages: [{id: 'stage-1', "
+                + stage
+                + "}]}]}");
+  }
+
+  @ParameterizedTest(name = "{0}: {1} reads {2}")
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '"',
+      textBlock =
+          """
+          infection-excision      | fixation: []                                            | no fact
+          infection-excision      | infectionCare: {debridement: 'yes'}                     | yes fact
+          infection-excision      | infectionCare: {debridement: 'unknown'}                 | no fact
+          infection-parts-missing | fixation: []                                            | 4 fact
+          infection-parts-missing | infectionCare: {deadSpace: 'yes', softTissueCover: 'yes', antibioticWeeks: 6, team: 'yes'} | 0 fact
+          infection-parts-missing | infectionCare: {deadSpace: 'yes', team: 'no'}           | 3 fact
+          first-stage-puts-in     | fixation: [], biology: [{kind: 'allograft'}]            | graft fact
+          first-stage-puts-in     | fixation: [], biology: [{kind: 'spacer'}]               | neither fact
+          first-stage-puts-in     | fixation: [{id: 'n', kind: 'nail'}]                     | plate-or-nail fact
+          first-stage-puts-in     | fixation: [{id: 'f', kind: 'external-fixator'}]         | neither fact
+          result-path-given       | fixation: []                                            | no fact
+          """)
+  void reads_what_is_planned(String measure, String stage, String reads) {
+    assertThat(Taken.of(measure, plan(stage, "{crpMgL: 3}"), "plan-a")).isEqualTo(reads);
+  }
+
+  @ParameterizedTest(name = "{0}: {1} markers")
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '"',
+      textBlock =
+          """
+          # the CRP of day 60 is 40 days old
+          {esrMmH: 8}                               | 1 fact
+          {crpMgL: 3, esrMmH: 8}                    | 2 fact
+          {crpMgL: 3, esrMmH: 8, whiteCellsG9L: 6}  | 3 fact
+          {pus: 'absent'}                           | 0 fact
+          """)
+  void counts_markers_that_are_fresh(String infection, String reads) {
+    assertThat(Taken.of("markers-taken", plan("fixation: []", infection), "plan-a"))
+        .isEqualTo(reads);
+  }
+
+  @ParameterizedTest(name = "{0}: {1}")
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '"',
+      textBlock =
+          """
+          {antibioticFreeDays: 20}  | 20 fact
+          {crpMgL: 3}               | unknown, ask findings/infection/antibioticFreeDays
+          """)
+  void reads_how_long_no_antibiotic_was_given(String infection, String reads) {
+    assertThat(Taken.of("antibiotic-free-days", plan("fixation: []", infection), "plan-a"))
+        .isEqualTo(reads);
+  }
+}
