@@ -12,6 +12,7 @@ import org.bonewright.review.PlanDemands;
 /** What a plan must achieve and whether it does, as text. */
 final class DemandText {
 
+  private static final int MOST_IN_FULL = 3;
   private static final int MOST_LEARNT = 6;
   private static final int MOST_OPEN = 3;
 
@@ -34,11 +35,12 @@ final class DemandText {
       return;
     }
     List<PlanDemands.Demand> unmet = of(demands, VerdictKind.UNMET);
-    unmet.stream().filter(DemandText::isGrave).forEach(this::demand);
-    List<Line> mild =
-        unmet.stream().filter(d -> !isGrave(d)).map(PlanDemands.Demand::answer).toList();
-    if (!mild.isEmpty()) {
-      page.hanging("  no    ", TitlesBySeverity.of(mild));
+    List<PlanDemands.Demand> inFull =
+        unmet.stream().filter(DemandText::isGrave).limit(MOST_IN_FULL).toList();
+    inFull.forEach(this::demand);
+    List<Line> rest = unmet.stream().skip(inFull.size()).map(PlanDemands.Demand::answer).toList();
+    if (!rest.isEmpty()) {
+      page.hanging("  no    ", TitlesBySeverity.of(rest));
     }
     open(of(demands, VerdictKind.UNKNOWN));
     List<PlanDemands.Demand> met =
