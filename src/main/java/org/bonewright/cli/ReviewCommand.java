@@ -3,7 +3,9 @@ package org.bonewright.cli;
 import java.io.PrintWriter;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.bonewright.casefile.CaseFile;
 import org.bonewright.casefile.reading.Reading;
+import org.bonewright.page.ReviewPage;
 import org.bonewright.principles.RuleSet;
 import org.bonewright.report.JsonReport;
 import org.bonewright.report.TextReport;
@@ -36,6 +38,7 @@ import picocli.CommandLine.Parameters;
       "  bonewright review case.json",
       "  bonewright review case.json --verbose",
       "  bonewright review case.json --format json --output review.json",
+      "  bonewright review case.json --format html --output review.html",
       "  cat case.json | bonewright review -"
     })
 final class ReviewCommand implements Callable<Integer> {
@@ -43,7 +46,8 @@ final class ReviewCommand implements Callable<Integer> {
   /** How the review is shown. */
   enum Format {
     TEXT,
-    JSON
+    JSON,
+    HTML
   }
 
   @Parameters(paramLabel = "CASE", description = "The case file; - is standard input.")
@@ -51,8 +55,8 @@ final class ReviewCommand implements Callable<Integer> {
 
   @Option(
       names = "--format",
-      paramLabel = "text|json",
-      description = "How to show it: text (the default) or json.")
+      paramLabel = "text|json|html",
+      description = "How to show it: text (the default), json, or html, a page to print.")
   private Format format = Format.TEXT;
 
   @Option(names = "--output", paramLabel = "FILE", description = "Write to this file.")
@@ -68,14 +72,17 @@ final class ReviewCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Unusable {
     Reading reading = new CaseInput(file).read();
-    Review review = new Reviewer(RuleSet.built()).review(CaseInput.caseFile(reading));
+    CaseFile caseFile = CaseInput.caseFile(reading);
+    Review review = new Reviewer(RuleSet.built()).review(caseFile);
     PrintWriter err = spec.commandLine().getErr();
     err.print(CaseInput.warnings(reading));
     err.flush();
     String text =
-        format == Format.JSON
-            ? new JsonReport().render(review)
-            : new TextReport(verbose).render(review);
+        switch (format) {
+          case TEXT -> new TextReport(verbose).render(review);
+          case JSON -> new JsonReport().render(review);
+          case HTML -> ReviewPage.render(caseFile, review);
+        };
     new Output(Optional.ofNullable(output), spec.commandLine().getOut()).write(text);
     return review.leavesCriticalOpen() ? ExitCodes.PLAN_LEAVES_CRITICAL : ExitCodes.DONE;
   }

@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.bonewright.casefile.checking.Intake;
+import org.bonewright.page.ReviewPage;
 import org.bonewright.principles.RuleSet;
 import org.bonewright.report.JsonReport;
 import org.bonewright.report.TextReport;
@@ -73,6 +74,16 @@ class ServiceTest {
       assertThat(answer.statusCode()).isEqualTo(200);
       assertThat(new String(answer.body(), StandardCharsets.UTF_8))
           .isEqualTo(new TextReport(false).render(review(body)));
+    }
+
+    @Test
+    void come_as_a_page_where_a_page_is_asked_for() throws Exception {
+      byte[] body = Files.readAllBytes(demos().findFirst().orElseThrow());
+      HttpResponse<byte[]> answer = post("/api/reviews", "text/html", body);
+      assertThat(answer.statusCode()).isEqualTo(200);
+      assertThat(new String(answer.body(), StandardCharsets.UTF_8))
+          .isEqualTo(
+              ReviewPage.render(new Intake().read(body).caseFile().orElseThrow(), review(body)));
     }
 
     @Test

@@ -18,6 +18,10 @@ final class Answer {
     return of(text, new MediaType(MediaType.TEXT_PLAIN, StandardCharsets.UTF_8));
   }
 
+  static ResponseEntity<byte[]> html(String text) {
+    return of(text, new MediaType(MediaType.TEXT_HTML, StandardCharsets.UTF_8));
+  }
+
   private static ResponseEntity<byte[]> of(String text, MediaType type) {
     return ResponseEntity.ok()
         .contentType(type)

@@ -33,8 +33,9 @@ class ReviewResource {
       summary = "Review a case",
       description =
           "Judges every operation and plan of the case against the principles. The case is not"
-              + " kept. The answer is what the command line prints with --format json. Decision"
-              + " support, not a decision.",
+              + " kept. The answer is what the command line prints with --format json; with Accept"
+              + " text/html a page to print, with text/plain the text. Decision support, not a"
+              + " decision.",
       requestBody =
           @RequestBody(
               required = true,
@@ -52,6 +53,13 @@ class ReviewResource {
   ResponseEntity<byte[]> json(HttpServletRequest request)
       throws IOException, CaseBody.TooLarge, UnusableCase {
     return Answer.json(new JsonReport().render(reviews.review(CaseBody.of(request))));
+  }
+
+  @PostMapping(produces = MediaType.TEXT_HTML_VALUE)
+  @Operation(hidden = true)
+  ResponseEntity<byte[]> html(HttpServletRequest request)
+      throws IOException, CaseBody.TooLarge, UnusableCase {
+    return Answer.html(reviews.page(CaseBody.of(request)));
   }
 
   @PostMapping(produces = MediaType.TEXT_PLAIN_VALUE)

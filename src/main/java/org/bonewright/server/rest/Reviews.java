@@ -3,6 +3,7 @@ package org.bonewright.server.rest;
 import org.bonewright.casefile.CaseFile;
 import org.bonewright.casefile.checking.Intake;
 import org.bonewright.casefile.reading.Reading;
+import org.bonewright.page.ReviewPage;
 import org.bonewright.principles.RuleSet;
 import org.bonewright.report.JsonReport;
 import org.bonewright.report.TextReport;
@@ -32,9 +33,22 @@ public class Reviews {
    * @throws UnusableCase if it has an error; the exception lists every problem
    */
   Review review(byte[] body) throws UnusableCase {
+    return reviewer.review(caseFile(body));
+  }
+
+  /**
+   * Review a case and put the review and its drawings on a page.
+   *
+   * @throws UnusableCase if it has an error; the exception lists every problem
+   */
+  String page(byte[] body) throws UnusableCase {
+    CaseFile caseFile = caseFile(body);
+    return ReviewPage.render(caseFile, reviewer.review(caseFile));
+  }
+
+  private CaseFile caseFile(byte[] body) throws UnusableCase {
     Reading reading = read(body);
-    CaseFile caseFile = reading.caseFile().orElseThrow(() -> new UnusableCase(reading.problems()));
-    return reviewer.review(caseFile);
+    return reading.caseFile().orElseThrow(() -> new UnusableCase(reading.problems()));
   }
 
   /** Do everything that a request does, and keep nothing of it. */

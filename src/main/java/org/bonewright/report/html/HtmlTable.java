@@ -1,0 +1,127 @@
+package org.bonewright.report.html;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.bonewright.principles.Severity;
+import org.bonewright.principles.VerdictKind;
+import org.bonewright.review.Chapter;
+import org.bonewright.review.Headline;
+import org.bonewright.review.Line;
+import org.bonewright.review.PrincipleTable;
+import org.bonewright.review.Review;
+
+/** The principles against the operations; each verdict unfolds to its reason. */
+final class HtmlTable {
+
+  private final Markup page;
+  private final PrincipleTable table;
+  private final List<Line> lines;
+
+  HtmlTable(Markup page, Review review) {
+    this.page = page;
+    this.table = review.table();
+    this.lines = review.chapters().stream().flatMap(HtmlTable::lines).toList();
+  }
+
+  private static Stream<Line> lines(Chapter chapter) {
+    return Stream.of(
+            Stream.concat(chapter.fits().stream(), chapter.others().stream())
+                .flatMap(HtmlTable::lines),
+            chapter.met().stream(),
+            chapter.unknown().stream())
+        .flatMap(found -> found);
+  }
+
+  private static Stream<Line> lines(Headline headline) {
+    return Stream.concat(Stream.of(headline.lead()), headline.nested().stream());
+  }
+
+  void write() {
+    page.say(
+        "p",
+        "Capital letters: unmet. Open: cannot be judged yet. Open a verdict to read its reason.");
+    page.open(
+        "div",
+        "class",
+        "wide",
+        "tabindex",
+        "0",
+        "role",
+        "region",
+        "aria-label",
+        "Principles by operation");
+    page.open("table");
+    page.in(
+        "thead",
+        () ->
+            page.in(
+                "tr",
+                () -> {
+                  page.open("th", "scope", "col").words("Principle").close();
+                  table
+                      .columns()
+                      .forEach(column -> page.open("th", "scope", "col").words(column).close());
+                }));
+    page.in("tbody", () -> table.rows().forEach(this::row));
+    page.close();
+    page.close();
+  }
+
+  private void row(PrincipleTable.Row row) {
+    boolean silent = row.cells().stream().allMatch(c -> c.verdict() == VerdictKind.NOT_APPLICABLE);
+    if (silent) {
+      return;
+    }
+    page.in(
+        "tr",
+        () -> {
+          page.open("th", "scope", "row").words(row.title()).close();
+          for (int i = 0; i < row.cells().size(); i++) {
+            cell(row.principle(), table.columns().get(i), row.cells().get(i));
+          }
+        });
+  }
+
+  private void cell(String principle, String column, PrincipleTable.Cell cell) {
+    List<String> reasons = reasons(principle, column);
+    String shown = shown(cell);
+    if (reasons.isEmpty()) {
+      page.say("td", cell.verdict().name().toLowerCase(Locale.ROOT), shown);
+      return;
+    }
+    page.in(
+        "td",
+        cell.verdict().name().toLowerCase(Locale.ROOT),
+        () ->
+            page.in(
+                "details",
+                () -> {
+                  page.say("summary", shown);
+                  reasons.forEach(reason -> page.say("p", reason));
+                }));
+  }
+
+  private static String shown(PrincipleTable.Cell cell) {
+    return switch (cell.verdict()) {
+      case MET -> "met";
+      case UNMET -> cell.severity().map(Severity::word).orElse("unmet").toUpperCase(Locale.ROOT);
+      case UNKNOWN ->
+          "open" + cell.severity().map(worst -> ", at worst " + worst.word()).orElse("");
+      case NOT_APPLICABLE -> "n/a";
+    };
+  }
+
+  private List<String> reasons(String principle, String column) {
+    List<String> reasons = new ArrayList<>();
+    for (Line line : lines) {
+      boolean here = line.subject().equals(column) || line.subject().startsWith(column + "/");
+      if (here && line.principle().equals(principle)) {
+        String where = line.subject().equals(column) ? "" : line.subject() + ": ";
+        reasons.add(where + line.words());
+      }
+    }
+    return reasons;
+  }
+}

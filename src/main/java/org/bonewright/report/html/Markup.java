@@ -1,0 +1,109 @@
+package org.bonewright.report.html;
+
+import java.io.StringWriter;
+import java.util.List;
+import javax.xml.stream.XMLOutputFactory;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamWriter;
+
+/** Writes HTML in the syntax of XML, so that no text of a case file can become markup. */
+final class Markup {
+
+  private final StringWriter text = new StringWriter();
+  private final XMLStreamWriter out;
+
+  Markup() {
+    try {
+      out = XMLOutputFactory.newFactory().createXMLStreamWriter(text);
+    } catch (XMLStreamException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** Write to the end of an element what the content writes. */
+  Markup in(String element, String classes, Runnable content) {
+    open(element, "class", classes);
+    content.run();
+    return close();
+  }
+
+  /** Write to the end of an element what the content writes. */
+  Markup in(String element, Runnable content) {
+    open(element);
+    content.run();
+    return close();
+  }
+
+  /** Begin an element; attributes are given by name and value, in turn. */
+  Markup open(String element, String... attributes) {
+    try {
+      out.writeStartElement(element);
+      for (int i = 0; i < attributes.length; i += 2) {
+        out.writeAttribute(attributes[i], attributes[i + 1]);
+      }
+      return this;
+    } catch (XMLStreamException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** End the element begun last. */
+  Markup close() {
+    try {
+      out.writeEndElement();
+      return this;
+    } catch (XMLStreamException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** Write an element that holds a text and nothing else. */
+  Markup say(String element, String words) {
+    return open(element).words(words).close();
+  }
+
+  /** Write an element of a class that holds a text and nothing else. */
+  Markup say(String element, String classes, String words) {
+    return open(element, "class", classes).words(words).close();
+  }
+
+  /** Write a list with one text an entry; nothing where there is none. */
+  Markup list(String element, List<String> entries) {
+    if (!entries.isEmpty()) {
+      in(element, () -> entries.forEach(entry -> say("li", entry)));
+    }
+    return this;
+  }
+
+  /** Write a text. */
+  Markup words(String words) {
+    try {
+      out.writeCharacters(words);
+      return this;
+    } catch (XMLStreamException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** Write markup that our own writers made, as it is. */
+  Markup made(String markup) {
+    words("");
+    try {
+      out.flush();
+    } catch (XMLStreamException e) {
+      throw new IllegalStateException(e);
+    }
+    text.append(markup);
+    return this;
+  }
+
+  /** Return everything written. */
+  String text() {
+    try {
+      out.flush();
+    } catch (XMLStreamException e) {
+      throw new IllegalStateException(e);
+    }
+    return text.toString();
+  }
+}
