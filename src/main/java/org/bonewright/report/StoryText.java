@@ -44,7 +44,8 @@ final class StoryText {
           "  open   ",
           verbose
               ? "not recorded then: " + String.join("; ", chapter.noRecord())
-              : chapter.noRecord().size() + " on infection, of which nothing was recorded then");
+              : chapter.noRecord().size()
+                  + " on infection or healing, of which nothing was recorded then");
     }
     met(chapter.met());
   }
