@@ -9,6 +9,8 @@ public record Film(
     @Meaning("How lengths on the film were made true.") Optional<Calibration> calibrated,
     @Meaning("Callus.") Optional<Callus> callus,
     @Meaning("The fracture line.") Optional<Line> line,
+    @Meaning("Width of the fracture line in mm, where it is widest.") @Between(min = 0, max = 200)
+        Optional<Quantity> lineMm,
     @Meaning(
             "One score for each of four cortices: 1 no callus, 2 callus and line, 3 callus and no line.")
         @Between(min = 1, max = 3)

@@ -17,6 +17,8 @@ public record Finding(
     @Meaning("Pain under load, 0 none to 10 worst.") @Between(min = 0, max = 10)
         Optional<Quantity> pain,
     @Meaning("Motion felt at the fracture.") Optional<Examination> motionAtSite,
+    @Meaning("A false joint: free motion, a fluid cavity, or sealed canals on CT or MRI.")
+        Optional<Examination> falseJoint,
     @Meaning("Union or not.") Optional<Diagnosis> diagnosis,
     @Meaning("Kind of nonunion.") Optional<Vitality> vitality,
     @Meaning("Bone missing along the axis, in mm.") @Between(min = 0, max = 400)
@@ -55,6 +57,8 @@ public record Finding(
     HYPERTROPHIC,
     OLIGOTROPHIC,
     ATROPHIC,
-    DEFECT
+    DEFECT,
+    /** Looked at, and the kind could not be told. */
+    UNCERTAIN
   }
 }

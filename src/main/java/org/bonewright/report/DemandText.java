@@ -12,8 +12,8 @@ import org.bonewright.review.PlanDemands;
 /** What a plan must achieve and whether it does, as text. */
 final class DemandText {
 
-  private static final int MOST_IN_FULL = 3;
-  private static final int MOST_LEARNT = 6;
+  private static final int MOST_IN_FULL = 2;
+  private static final int MOST_LEARNT = 4;
   private static final int MOST_OPEN = 3;
 
   private final Page page;

@@ -10,8 +10,11 @@ import org.bonewright.review.Line;
 /** The account of one operation after another, as text. */
 final class StoryText {
 
-  private static final Severity MAJOR = Severity.MAJOR;
   private static final int MOST_IN_FULL = 3;
+
+  /** Of what does not fit the failure only the first critical one is told; the rest by title. */
+  private static final int MOST_BESIDE = 1;
+
   private static final int MOST_OPEN = 2;
 
   private final Page page;
@@ -28,8 +31,13 @@ final class StoryText {
     page.hanging(
         chapter.subject() + "  ",
         chapter.what() + outcome + "." + (verbose || met == 0 ? "" : " Met: " + met + "."));
-    headlines("  fits   ", chapter.fits(), Severity.NOTE);
-    headlines(chapter.fits().isEmpty() ? "  unmet  " : "  also   ", chapter.others(), MAJOR);
+    headlines("  fits   ", chapter.fits(), Severity.NOTE, MOST_IN_FULL);
+    boolean first = chapter.fits().isEmpty();
+    headlines(
+        first ? "  unmet  " : "  also   ",
+        chapter.others(),
+        first ? Severity.MAJOR : Severity.CRITICAL,
+        first ? MOST_IN_FULL : MOST_BESIDE);
     if (chapter.unexplained()) {
       page.hanging(
           "  unmet  ",
@@ -44,7 +52,8 @@ final class StoryText {
           "  open   ",
           verbose
               ? "not recorded then: " + String.join("; ", chapter.noRecord())
-              : chapter.noRecord().size() + " on infection, of which nothing was recorded then");
+              : chapter.noRecord().size()
+                  + " on infection or healing, of which nothing was recorded then");
     }
     met(chapter.met());
   }
@@ -53,12 +62,12 @@ final class StoryText {
    * The first findings of a group in full, as long as they are at least this grave; of the rest the
    * titles.
    */
-  private void headlines(String mark, List<Headline> headlines, Severity least) {
+  private void headlines(String mark, List<Headline> headlines, Severity least, int most) {
     List<Line> rest = new ArrayList<>();
     int shown = 0;
     for (Headline headline : headlines) {
       boolean grave = headline.lead().severity().orElse(Severity.NOTE).compareTo(least) >= 0;
-      if (verbose || (grave && shown < MOST_IN_FULL)) {
+      if (verbose || (grave && shown < most)) {
         headline(mark, headline);
         shown++;
       } else {

@@ -12,6 +12,7 @@ import org.bonewright.casefile.Operation;
 import org.bonewright.casefile.Outcome;
 import org.bonewright.casefile.Quantity;
 import org.bonewright.measures.Subject;
+import org.bonewright.measures.healing.Course;
 import org.bonewright.principles.Judgement;
 import org.bonewright.principles.RuleSet;
 import org.bonewright.principles.Severity;
@@ -98,8 +99,20 @@ final class ChapterMaker {
         .orElse(List.of());
   }
 
-  /** What the past did not record about infection is one line, not a row of unknowns. */
+  /** What the past did not record at all is one line, not a row of unknowns. */
   private static boolean nothingRecorded(Subject subject, Judgement judgement) {
+    return nothingOnInfection(subject, judgement) || noFilms(subject, judgement);
+  }
+
+  private static boolean noFilms(Subject subject, Judgement judgement) {
+    return judgement.family().id().equals("diagnosis")
+        && Course.after(subject)
+            .flatMap(Course::findings)
+            .map(found -> found.stream().allMatch(finding -> finding.films().isEmpty()))
+            .orElse(false);
+  }
+
+  private static boolean nothingOnInfection(Subject subject, Judgement judgement) {
     return !subject.planned()
         && judgement.card().cause().equals("infection")
         && subject.latest(Finding::infection).isEmpty()

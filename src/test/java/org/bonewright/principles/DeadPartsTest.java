@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -22,7 +23,10 @@ class DeadPartsTest {
   private static final Map<String, List<RuleText>> OF_PRINCIPLE =
       RULES.stream().collect(Collectors.groupingBy(RuleText::principle));
   private static final int CHUNK = 200;
-  private static final Pattern BEING = Pattern.compile("value\\(\"(\\w+)\"\\) != null");
+
+  /** Parts that only something that is there can meet: a number asked for, one of several words. */
+  private static final Pattern SOME =
+      Pattern.compile("value\\(\"(?<number>\\w+)\"\\) != null|choice\\(\"(?<word>\\w+)\"\\) in ");
 
   /** Rules and alternatives, conditions and words of a list are each left out alone. */
   @Test
@@ -58,22 +62,36 @@ class DeadPartsTest {
     return "rule \"%s\" when $w : World( %s ) then end".formatted(name, String.join(", ", all));
   }
 
-  /** Return every world of a card, and those with one need less that a rule asks the being of. */
+  /** Return every world of a card, and those without one or all needs that a rule asks to be. */
   private static List<World> withNothing(Card card) {
     List<World> worlds = new ArrayList<>(AllCells.of(card));
     for (RuleText rule : OF_PRINCIPLE.getOrDefault(card.id(), List.of())) {
-      Matcher being = BEING.matcher(String.join(", ", rule.own()));
-      while (being.find()) {
-        Set<Map<String, Cell>> without = new LinkedHashSet<>();
-        for (World world : AllCells.of(card)) {
-          Map<String, Cell> values = new TreeMap<>(world.cells());
-          values.put(being.group(1), PlainWorld.none());
-          without.add(values);
-        }
-        without.forEach(values -> worlds.add(PlainWorld.of(card, values)));
+      Set<String> asked = asked(rule);
+      asked.forEach(need -> worlds.addAll(without(card, Set.of(need))));
+      if (asked.size() > 1) {
+        worlds.addAll(without(card, asked));
       }
     }
     return worlds;
+  }
+
+  private static Set<String> asked(RuleText rule) {
+    Set<String> asked = new TreeSet<>();
+    Matcher some = SOME.matcher(String.join(", ", rule.own()));
+    while (some.find()) {
+      asked.add(some.group("number") == null ? some.group("word") : some.group("number"));
+    }
+    return asked;
+  }
+
+  private static List<World> without(Card card, Set<String> needs) {
+    Set<Map<String, Cell>> without = new LinkedHashSet<>();
+    for (World world : AllCells.of(card)) {
+      Map<String, Cell> values = new TreeMap<>(world.cells());
+      needs.forEach(need -> values.put(need, PlainWorld.none()));
+      without.add(values);
+    }
+    return without.stream().map(values -> PlainWorld.of(card, values)).toList();
   }
 
   /**
@@ -91,7 +109,7 @@ class DeadPartsTest {
 
     /** Return whether it only asks whether there is such a thing. */
     boolean being() {
-      return BEING.matcher(dropped).find();
+      return SOME.matcher(dropped).find();
     }
   }
 

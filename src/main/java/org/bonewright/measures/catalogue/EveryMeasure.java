@@ -7,6 +7,7 @@ import org.bonewright.measures.MeasureCatalogue;
 import org.bonewright.measures.care.CareMeasures;
 import org.bonewright.measures.compression.CompressionMeasures;
 import org.bonewright.measures.graft.GraftMeasures;
+import org.bonewright.measures.healing.HealingMeasures;
 import org.bonewright.measures.history.HistoryMeasures;
 import org.bonewright.measures.hold.HoldMeasures;
 import org.bonewright.measures.host.HostMeasures;
@@ -29,6 +30,7 @@ public final class EveryMeasure {
                 CareMeasures.all(),
                 CompressionMeasures.all(),
                 GraftMeasures.all(),
+                HealingMeasures.all(),
                 HistoryMeasures.all(),
                 HoldMeasures.all(),
                 HostMeasures.all(),

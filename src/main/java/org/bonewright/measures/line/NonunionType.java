@@ -2,6 +2,7 @@ package org.bonewright.measures.line;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.bonewright.casefile.Finding;
 import org.bonewright.measures.Definition;
 import org.bonewright.measures.Measure;
@@ -18,7 +19,7 @@ final class NonunionType implements Measure {
         "nonunion-type",
         "Type of nonunion",
         Definition.words("hypertrophic", "oligotrophic", "atrophic", "defect"),
-        "as last stated before the operation; none where the last word was united or healing, and"
+        "as last stated before the operation, any of them where that is uncertain; none where the last word was united or healing, and"
             + " before a first fixation where nothing was said of delayed union or nonunion",
         List.of("findings/vitality", "findings/diagnosis", "setting"),
         "Weber and Čech, Pseudarthrosis, 1973 and 1976, from memory");
@@ -26,8 +27,15 @@ final class NonunionType implements Measure {
 
   @Override
   public Reading take(Scene scene) {
+    MissingFact type =
+        scene.missingInCase(
+            "findings/vitality",
+            "Of which type was the nonunion: hypertrophic, oligotrophic, atrophic or a defect?");
     boolean notUnited = false;
     for (Finding finding : scene.subject().findings()) {
+      if (finding.vitality().equals(Optional.of(Finding.Vitality.UNCERTAIN))) {
+        return Reading.unknown(type);
+      }
       if (finding.vitality().isPresent()) {
         return Reading.word(
             finding.vitality().get().name().toLowerCase(Locale.ROOT),
@@ -43,10 +51,6 @@ final class NonunionType implements Measure {
     if (!notUnited && scene.certainly("setting", "fresh")) {
       return new Reading.None("a first fixation, no nonunion found");
     }
-    MissingFact type =
-        scene.missingInCase(
-            "findings/vitality",
-            "Of which type was the nonunion: hypertrophic, oligotrophic, atrophic or a defect?");
     return Reading.unknown(type);
   }
 
