@@ -16,8 +16,10 @@ public final class NailMeasures {
         new BoltNumber(BoltNumber.What.TO_FRACTURE),
         new LineAtIsthmus(),
         new NailLocked(),
+        new NailLocking(),
         new NailNumber(NailNumber.What.DIAMETER),
         new NailNumber(NailNumber.What.FILL),
-        new NailNumber(NailNumber.What.REAMED_OVER));
+        new NailNumber(NailNumber.What.REAMED_OVER),
+        new NailPutIn());
   }
 }
