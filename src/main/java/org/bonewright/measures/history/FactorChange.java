@@ -71,9 +71,14 @@ public final class FactorChange {
    * longer or thicker plate, a thicker nail or more bolts, a line newly compressed.
    */
   Optional<Boolean> stabler() {
-    Grade plate = or(or(moreHold(), longer()), or(thicker(), newlyCompressed()));
+    Grade plate =
+        or(or(moreHold(), longer()), or(plated() ? thicker() : Grade.NO, newlyCompressed()));
     Grade nail = or(grows("nail-diameter", 1), grows("bolts-fewer-end", 1));
     return asAnswer(or(or(kindChanged(), conceptChanged()), or(plate, nail)));
+  }
+
+  private boolean plated() {
+    return then.possibly("plate-used", "yes") && now.possibly("plate-used", "yes");
   }
 
   private static Optional<Boolean> asAnswer(Grade grade) {
