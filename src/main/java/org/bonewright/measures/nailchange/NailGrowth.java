@@ -2,7 +2,6 @@ package org.bonewright.measures.nailchange;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import org.bonewright.bone.Dimension;
 import org.bonewright.casefile.Nail;
 import org.bonewright.casefile.Quantity;
@@ -18,17 +17,19 @@ final class NailGrowth implements Measure {
 
   /** What is compared. */
   enum What {
-    DIAMETER("outerMm", "diameter", Nail::outerMm),
-    LENGTH("lengthMm", "length", Nail::lengthMm);
+    DIAMETER("outerMm", "diameter"),
+    LENGTH("lengthMm", "length");
 
     private final String field;
     private final String word;
-    private final Function<Nail, Optional<Quantity>> of;
 
-    What(String field, String word, Function<Nail, Optional<Quantity>> of) {
+    What(String field, String word) {
       this.field = field;
       this.word = word;
-      this.of = of;
+    }
+
+    private Optional<Quantity> of(Nail nail) {
+      return this == DIAMETER ? nail.outerMm() : nail.lengthMm();
     }
   }
 
@@ -62,8 +63,8 @@ final class NailGrowth implements Measure {
     }
     MissingFact missingNow = missing(scene, now.get());
     MissingFact missingThen = missing(then.orElseThrow(), before.get());
-    Optional<Quantity> after = what.of.apply(now.get());
-    Optional<Quantity> old = what.of.apply(before.get());
+    Optional<Quantity> after = what.of(now.get());
+    Optional<Quantity> old = what.of(before.get());
     if (after.isEmpty() || old.isEmpty()) {
       return Reading.unknown(
           after.isPresent()
