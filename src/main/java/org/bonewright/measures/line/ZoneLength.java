@@ -92,7 +92,7 @@ final class ZoneLength implements Measure {
     return Reading.number(
         new Dimension(found.min(), floored.max(), found.assumed() || floored.assumed(), ""),
         found.numbers() + " mm along the axis, or more if the pattern was simple",
-        all.toArray(MissingFact[]::new));
+        all.stream().distinct().toArray(MissingFact[]::new));
   }
 
   private static Dimension outer(Scene scene, FractureZone zone) {

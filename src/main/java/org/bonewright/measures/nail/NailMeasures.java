@@ -14,6 +14,7 @@ public final class NailMeasures {
         new BoltNumber(BoltNumber.What.DIAMETER),
         new BoltNumber(BoltNumber.What.FEWER_END),
         new BoltNumber(BoltNumber.What.TO_FRACTURE),
+        new CanalReamed(),
         new LineAtIsthmus(),
         new NailLocked(),
         new NailLocking(),

@@ -19,6 +19,7 @@ public final class NailChangeMeasures {
         new NailBrokeBefore(),
         new NailGrowth(NailGrowth.What.DIAMETER),
         new NailGrowth(NailGrowth.What.LENGTH),
+        new NailDynamised(),
         new NailRevision(),
         new RoomToShorten(),
         new WeeksSinceNailing());

@@ -214,6 +214,22 @@ class NailChangeTest {
   }
 
   @Test
+  void a_nail_is_dynamised_by_bolts_out_of_it_across_an_open_line_only() {
+    assertThat(Taken.of("nail-dynamised", boltsOut("[3, 4]"))).isEqualTo("yes fact");
+    assertThat(Taken.of("nail-dynamised", exchange())).isEqualTo("no fact");
+    assertThat(
+            Taken.of(
+                "nail-dynamised",
+                boltsOut("[3]").with("{findings: [{day: 114, diagnosis: 'united'}]}")))
+        .isEqualTo("no fact");
+    assertThat(
+            Taken.of(
+                "nail-dynamised",
+                boltsOut("[3]").at("/plans/0/stages/0", "{fixation: [" + PLATE + "]}")))
+        .isEqualTo("no fact");
+  }
+
+  @Test
   void callus_that_bridges_holds_a_spiral_and_its_length() {
     CaseText held =
         boltsOut("[3]")
