@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import org.bonewright.bone.Dimension;
 import org.bonewright.bone.FractureZone;
-import org.bonewright.casefile.Finding;
 import org.bonewright.casefile.Injury;
 import org.bonewright.casefile.LagScrew;
 import org.bonewright.casefile.Quantity;
@@ -14,6 +13,7 @@ import org.bonewright.measures.Measure;
 import org.bonewright.measures.MissingFact;
 import org.bonewright.measures.Reading;
 import org.bonewright.measures.Scene;
+import org.bonewright.measures.line.StatedPattern;
 
 /**
  * How far a lag screw stays from the tips of the fragments, in diameters of its head.
@@ -51,13 +51,9 @@ final class LagToTip implements Measure {
     if (screws.isEmpty()) {
       return LagScrews.none(scene);
     }
-    Optional<Injury.Pattern> pattern =
-        scene
-            .subject()
-            .latest(Finding::pattern)
-            .or(() -> scene.subject().caseFile().injury().pattern());
+    Optional<Injury.Pattern> pattern = StatedPattern.of(scene);
     if (pattern.isEmpty()) {
-      return new Reading.Unknown(scene.read("pattern-class").missing());
+      return Reading.unknown(StatedPattern.missing(scene));
     }
     if (pattern.get() != Injury.Pattern.OBLIQUE && pattern.get() != Injury.Pattern.SPIRAL) {
       return new Reading.None("no single oblique or spiral line");

@@ -45,7 +45,7 @@ final class LineObliquity implements Measure {
     Injury injury = scene.subject().caseFile().injury();
     Optional<Injury.Pattern> now = scene.subject().latest(Finding::pattern).or(injury::pattern);
     if (now.isEmpty()) {
-      return new Reading.Unknown(scene.read("pattern-class").missing());
+      return Reading.unknown(StatedPattern.missing(scene));
     }
     MissingFact missing =
         scene.missingInCase(

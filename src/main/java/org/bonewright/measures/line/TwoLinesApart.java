@@ -2,7 +2,6 @@ package org.bonewright.measures.line;
 
 import java.util.List;
 import java.util.Optional;
-import org.bonewright.casefile.Finding;
 import org.bonewright.casefile.Injury;
 import org.bonewright.measures.Definition;
 import org.bonewright.measures.Measure;
@@ -26,18 +25,9 @@ final class TwoLinesApart implements Measure {
 
   @Override
   public Reading take(Scene scene) {
-    Optional<Injury.Pattern> pattern =
-        scene
-            .subject()
-            .latest(Finding::pattern)
-            .or(() -> scene.subject().caseFile().injury().pattern());
+    Optional<Injury.Pattern> pattern = StatedPattern.of(scene);
     if (pattern.isEmpty()) {
-      return new Reading.Unknown(
-          List.of(
-              scene.missingInCase(
-                  "injury/pattern",
-                  "What was the pattern: transverse, oblique, spiral, wedge or"
-                      + " multifragmentary?")));
+      return Reading.unknown(StatedPattern.missing(scene));
     }
     return Reading.word(
         pattern.get() == Injury.Pattern.SEGMENTAL ? "yes" : "no", Words.of(pattern.get()));
