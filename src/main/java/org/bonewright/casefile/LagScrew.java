@@ -16,6 +16,9 @@ public record LagScrew(
     @Meaning("Direction in which it was put in.") Optional<Direction> direction,
     @Meaning("Angle to the fracture line in degrees.") @Between(min = 0, max = 90)
         Optional<Quantity> angleToLineDeg,
+    @Meaning(
+            "Whether its thread leaves the near fragment free: a gliding hole, or a shank without thread there.")
+        Optional<Answer> glidingHole,
     @Meaning("Id of the plate it passes through.") Optional<String> throughPlate,
     @Meaning("Hole of that plate.") @Between(min = 1, max = 30) Optional<Integer> hole)
     implements Implant {}

@@ -19,6 +19,7 @@ public final class RuleSet {
   private static final String FAMILIES = "families.yaml";
   private static final String FAILURE_MODES = "failure-modes.yaml";
   private static final String MOVES = "moves.yaml";
+  private static final String WAITING = "waiting.yaml";
   private static final String VERSION = "version.txt";
 
   private final RuleBase rules;
@@ -28,6 +29,7 @@ public final class RuleSet {
   private final List<Family> allFamilies;
   private final FailureTable failures;
   private final Moves moves;
+  private final List<Waiting> waiting;
   private final String version;
   private final String hash;
 
@@ -52,6 +54,7 @@ public final class RuleSet {
               }
               families.put(found.card().id(), found.family());
             });
+    this.waiting = Waiting.read(files.read(WAITING), known, cards.keySet());
   }
 
   private record Found(Family family, Card card) {}
@@ -115,6 +118,14 @@ public final class RuleSet {
   /** Return what remedies do, and which pull against each other. */
   public Moves moves() {
     return moves;
+  }
+
+  /**
+   * Return the principles that are not judged yet, in the order of families, then of ids. They are
+   * for the list of principles and nothing else.
+   */
+  public List<Waiting> waiting() {
+    return waiting;
   }
 
   /** Return the definition of a measure or of a count of verdicts. */

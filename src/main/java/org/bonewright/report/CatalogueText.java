@@ -26,16 +26,25 @@ public final class CatalogueText {
   public String principles() {
     Page page = new Page();
     page.line("Rule set " + rules.version() + " " + rules.hash());
-    for (Card card : rules.cards()) {
-      page.line(
-          String.format(
-              Locale.ROOT,
-              "%s  %-" + ID + "s  %s",
-              rules.family(card).letter(),
-              card.id(),
-              card.title()));
+    rules
+        .cards()
+        .forEach(card -> page.line(row(rules.family(card).letter(), card.id(), card.title())));
+    if (!rules.waiting().isEmpty()) {
+      page.line("");
+      page.line("Not judged yet:");
+      rules
+          .waiting()
+          .forEach(
+              waiting -> {
+                page.line(row(waiting.family().letter(), waiting.id(), waiting.title()));
+                page.hanging("     ", "waits for " + waiting.waitsFor());
+              });
     }
     return page.text();
+  }
+
+  private static String row(String letter, String id, String title) {
+    return String.format(Locale.ROOT, "%s  %-" + ID + "s  %s", letter, id, title);
   }
 
   /** Return everything that the card of a principle says. */

@@ -39,7 +39,7 @@ class IgnoranceTest {
           + "|.*/removed/\\d+/left|/operations/\\d+/day|/findings.*|/bone/quality.*|/bone/sections.*|/operations|/plans|.*/screws/\\d+/at"
           + "|.*/(compression|removed|resection|farDefectPercent|reduction)"
           + "|/operations/\\d+/outcome(/result)?"
-          + "|/plans/.*/(fixation|concept)\\b.*|.*/(throughPlate|hole|diameterMm)";
+          + "|/plans/.*/(fixation|concept)\\b.*|.*/(throughPlate|hole|diameterMm|spacingMm)";
 
   private static final List<CaseText> CASES = cases();
 

@@ -12,8 +12,10 @@ import org.bonewright.measures.history.HistoryMeasures;
 import org.bonewright.measures.hold.HoldMeasures;
 import org.bonewright.measures.host.HostMeasures;
 import org.bonewright.measures.infection.InfectionMeasures;
+import org.bonewright.measures.lag.LagMeasures;
 import org.bonewright.measures.line.LineMeasures;
 import org.bonewright.measures.nail.NailMeasures;
+import org.bonewright.measures.nailchange.NailChangeMeasures;
 import org.bonewright.measures.plate.PlateMeasures;
 import org.bonewright.measures.reuse.ReuseMeasures;
 import org.bonewright.measures.setting.SettingMeasures;
@@ -35,8 +37,10 @@ public final class EveryMeasure {
                 HoldMeasures.all(),
                 HostMeasures.all(),
                 InfectionMeasures.all(),
+                LagMeasures.all(),
                 LineMeasures.all(),
                 NailMeasures.all(),
+                NailChangeMeasures.all(),
                 PlateMeasures.all(),
                 ReuseMeasures.all(),
                 SettingMeasures.all())

@@ -63,6 +63,25 @@ public final class FactorChange {
           case ALIGNMENT -> straighter();
           case LOAD -> or(lessLoad(), boltsOut());
         };
+    return asAnswer(grade);
+  }
+
+  /**
+   * Return whether the bone becomes more stable: another kind of implant or concept, more hold, a
+   * longer or thicker plate, a thicker nail or more bolts, a line newly compressed.
+   */
+  Optional<Boolean> stabler() {
+    Grade plate =
+        or(or(moreHold(), longer()), or(plated() ? thicker() : Grade.NO, newlyCompressed()));
+    Grade nail = or(grows("nail-diameter", 1), grows("bolts-fewer-end", 1));
+    return asAnswer(or(or(kindChanged(), conceptChanged()), or(plate, nail)));
+  }
+
+  private boolean plated() {
+    return then.possibly("plate-used", "yes") && now.possibly("plate-used", "yes");
+  }
+
+  private static Optional<Boolean> asAnswer(Grade grade) {
     return grade == Grade.UNKNOWN ? Optional.empty() : Optional.of(grade == Grade.YES);
   }
 

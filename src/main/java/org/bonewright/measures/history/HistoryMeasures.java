@@ -15,6 +15,7 @@ public final class HistoryMeasures {
         new FailedFactorsChanged(),
         new GraftsWithoutMechanics(),
         new HoldChanged(),
-        new MechanicsChanged());
+        new MechanicsChanged(),
+        new StabilityAdded());
   }
 }

@@ -3,7 +3,6 @@ package org.bonewright.measures.line;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.bonewright.casefile.Finding;
 import org.bonewright.casefile.Injury;
 import org.bonewright.measures.Definition;
 import org.bonewright.measures.Kind;
@@ -32,13 +31,9 @@ final class AxiallyUnstable implements Measure {
 
   @Override
   public Reading take(Scene scene) {
-    Optional<Injury.Pattern> pattern =
-        scene
-            .subject()
-            .latest(Finding::pattern)
-            .or(() -> scene.subject().caseFile().injury().pattern());
+    Optional<Injury.Pattern> pattern = StatedPattern.of(scene);
     if (pattern.isEmpty()) {
-      return new Reading.Unknown(scene.read("pattern-class").missing());
+      return Reading.unknown(StatedPattern.missing(scene));
     }
     if (pattern.get() != Injury.Pattern.TRANSVERSE) {
       return Reading.word("yes", Words.of(pattern.get()) + " pattern");

@@ -13,16 +13,19 @@ public final class LineMeasures {
     return List.of(
         new AxiallyUnstable(),
         new ConceptMeasure(),
+        new ConceptTold(),
         new EndsResected(),
         new FarDefect(),
         new GapWidest(),
         new LineHandling(),
+        new LineObliquity(),
         new NonunionType(),
         new PatternClass(),
         new ShortLine(),
         StatedQuantity.contact(),
         StatedQuantity.farGap(),
         StatedQuantity.step(),
+        new TwoLinesApart(),
         new ZoneLength());
   }
 }

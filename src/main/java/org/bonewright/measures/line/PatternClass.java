@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
-import org.bonewright.casefile.Finding;
 import org.bonewright.casefile.Injury;
 import org.bonewright.casefile.Operation;
 import org.bonewright.measures.Definition;
@@ -99,18 +98,9 @@ final class PatternClass implements Measure {
   }
 
   private static Reading stated(Scene scene) {
-    return scene
-        .subject()
-        .latest(Finding::pattern)
-        .or(() -> scene.subject().caseFile().injury().pattern())
+    return StatedPattern.of(scene)
         .map(PatternClass::of)
-        .orElseGet(
-            () ->
-                Reading.unknown(
-                    scene.missingInCase(
-                        "injury/pattern",
-                        "What was the pattern: transverse, oblique, spiral, wedge or"
-                            + " multifragmentary?")));
+        .orElseGet(() -> Reading.unknown(StatedPattern.missing(scene)));
   }
 
   private static Reading of(Injury.Pattern pattern) {

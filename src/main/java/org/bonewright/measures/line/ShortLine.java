@@ -40,10 +40,7 @@ final class ShortLine implements Measure {
     Injury injury = scene.subject().caseFile().injury();
     Optional<Injury.Pattern> pattern = scene.subject().latest(Finding::pattern).or(injury::pattern);
     if (pattern.isEmpty()) {
-      return Reading.unknown(
-          scene.missingInCase(
-              "injury/pattern",
-              "What was the pattern: transverse, oblique, spiral, wedge or multifragmentary?"));
+      return Reading.unknown(StatedPattern.missing(scene));
     }
     return switch (pattern.get()) {
       case TRANSVERSE -> Reading.word("yes", Words.of(pattern.get()));

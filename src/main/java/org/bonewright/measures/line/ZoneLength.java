@@ -6,7 +6,6 @@ import java.util.Optional;
 import org.bonewright.bone.Dimension;
 import org.bonewright.bone.FractureZone;
 import org.bonewright.bone.PlacedPlate;
-import org.bonewright.casefile.Finding;
 import org.bonewright.casefile.Injury;
 import org.bonewright.casefile.Quantity;
 import org.bonewright.measures.Definition;
@@ -92,7 +91,7 @@ final class ZoneLength implements Measure {
     return Reading.number(
         new Dimension(found.min(), floored.max(), found.assumed() || floored.assumed(), ""),
         found.numbers() + " mm along the axis, or more if the pattern was simple",
-        all.toArray(MissingFact[]::new));
+        all.stream().distinct().toArray(MissingFact[]::new));
   }
 
   private static Dimension outer(Scene scene, FractureZone zone) {
@@ -122,11 +121,7 @@ final class ZoneLength implements Measure {
   }
 
   private static Optional<Dimension> fromAngle(Scene scene, Dimension outer) {
-    Optional<Injury.Pattern> pattern =
-        scene
-            .subject()
-            .latest(Finding::pattern)
-            .or(() -> scene.subject().caseFile().injury().pattern());
+    Optional<Injury.Pattern> pattern = StatedPattern.of(scene);
     if (pattern.equals(Optional.of(Injury.Pattern.TRANSVERSE))) {
       return Optional.of(outer.because("transverse line: the outer diameter counts"));
     }

@@ -14,10 +14,13 @@ public final class NailMeasures {
         new BoltNumber(BoltNumber.What.DIAMETER),
         new BoltNumber(BoltNumber.What.FEWER_END),
         new BoltNumber(BoltNumber.What.TO_FRACTURE),
+        new CanalReamed(),
         new LineAtIsthmus(),
         new NailLocked(),
+        new NailLocking(),
         new NailNumber(NailNumber.What.DIAMETER),
         new NailNumber(NailNumber.What.FILL),
-        new NailNumber(NailNumber.What.REAMED_OVER));
+        new NailNumber(NailNumber.What.REAMED_OVER),
+        new NailPutIn());
   }
 }

@@ -12,7 +12,8 @@ public final class Nails {
 
   private Nails() {}
 
-  static Optional<Nail> nail(Scene scene) {
+  /** Return the nail that holds the bone at the end of the subject; the last one put in. */
+  public static Optional<Nail> nail(Scene scene) {
     List<Nail> nails = scene.construct().of(Nail.class);
     return nails.isEmpty() ? Optional.empty() : Optional.of(nails.get(nails.size() - 1));
   }

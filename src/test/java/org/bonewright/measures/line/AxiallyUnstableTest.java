@@ -44,4 +44,14 @@ class AxiallyUnstableTest {
     assertThat(Taken.of("axially-unstable", fracture("null", "80")))
         .isEqualTo("unknown, ask injury/pattern");
   }
+
+  @Test
+  void the_pattern_is_asked_for_even_where_a_cut_through_the_zone_leaves_a_simple_line() {
+    CaseText cut =
+        fracture("null", "80")
+            .at("/operations/0", "{resection: [{fromMm: 170, toMm: 190}]}")
+            .at("/operations/0/reduction", "{gapNearMm: 0, gapFarMm: 1}");
+    assertThat(Taken.of("pattern-class", cut)).isEqualTo("simple fact");
+    assertThat(Taken.of("axially-unstable", cut)).isEqualTo("unknown, ask injury/pattern");
+  }
 }

@@ -24,6 +24,18 @@ class RescueTest {
   }
 
   @Test
+  void a_hole_whose_level_is_not_exact_may_have_any_cortex_along_it() {
+    CaseText text =
+        screw(", diameterMm: 5.5, track: 'old-hole-larger'")
+            .with(
+                "{bone: {sections: [{atMm: 60, outerMm: 24, canalMm: 10},"
+                    + " {atMm: 300, outerMm: 24, canalMm: 18}]}}")
+            .at(Revised.PLATE, "{place: {firstHoleMm: {min: 102, max: 114}}}");
+    // 7 mm at 60 and 3 at 300: 7 - 42 / 60 at 102, 7 - 54 / 60 at 114
+    assertThat(Taken.of("rescue-cortex", text)).isEqualTo("6.1–6.3 fact, ask bone/sections");
+  }
+
+  @Test
   void the_same_screw_again_is_none() {
     assertThat(Taken.of("rescue-screw", screw(""))).isEqualTo("no fact");
     assertThat(Taken.of("rescue-step", screw("")))
