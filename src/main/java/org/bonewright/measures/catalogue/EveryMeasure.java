@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.bonewright.measures.Measure;
 import org.bonewright.measures.MeasureCatalogue;
+import org.bonewright.measures.alignment.AlignmentMeasures;
 import org.bonewright.measures.care.CareMeasures;
 import org.bonewright.measures.compression.CompressionMeasures;
 import org.bonewright.measures.graft.GraftMeasures;
@@ -11,6 +12,7 @@ import org.bonewright.measures.history.HistoryMeasures;
 import org.bonewright.measures.hold.HoldMeasures;
 import org.bonewright.measures.host.HostMeasures;
 import org.bonewright.measures.infection.InfectionMeasures;
+import org.bonewright.measures.limb.LimbMeasures;
 import org.bonewright.measures.line.LineMeasures;
 import org.bonewright.measures.nail.NailMeasures;
 import org.bonewright.measures.plate.PlateMeasures;
@@ -26,6 +28,7 @@ public final class EveryMeasure {
   public static MeasureCatalogue catalogue() {
     List<Measure> all =
         Stream.of(
+                AlignmentMeasures.all(),
                 CareMeasures.all(),
                 CompressionMeasures.all(),
                 GraftMeasures.all(),
@@ -33,6 +36,7 @@ public final class EveryMeasure {
                 HoldMeasures.all(),
                 HostMeasures.all(),
                 InfectionMeasures.all(),
+                LimbMeasures.all(),
                 LineMeasures.all(),
                 NailMeasures.all(),
                 PlateMeasures.all(),
