@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.bonewright.measures.Definition;
 import org.bonewright.principles.Card;
+import org.bonewright.principles.Promise;
 import org.bonewright.principles.RuleSet;
 import org.bonewright.principles.Severity;
 import org.bonewright.principles.VerdictKind;
@@ -32,6 +33,8 @@ public final class CatalogueJson {
     ObjectNode root = root("bonewright/principles/1");
     ArrayNode all = root.putArray("principles");
     rules.cards().forEach(card -> head(all.addObject(), card));
+    ArrayNode promises = root.putArray("promises");
+    rules.promises().forEach(promise -> promise(promises.addObject(), promise));
     return text(root);
   }
 
@@ -94,6 +97,15 @@ public final class CatalogueJson {
         .put("level", card.level())
         .put("judgedOn", card.subject().name().toLowerCase(java.util.Locale.ROOT))
         .put("since", card.since());
+  }
+
+  private void promise(ObjectNode node, Promise promise) {
+    node.put("id", promise.id())
+        .put("family", rules.family(promise).letter())
+        .put("title", promise.title())
+        .put("statement", promise.statement())
+        .put("since", promise.since());
+    texts(node, "provedBy", promise.provedBy());
   }
 
   private static void limit(ObjectNode node, String name, Card.Limit limit) {
