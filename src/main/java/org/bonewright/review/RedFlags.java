@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import org.bonewright.bone.Dimension;
@@ -18,6 +17,7 @@ import org.bonewright.casefile.NerveState;
 import org.bonewright.casefile.Quantity;
 import org.bonewright.measures.Subject;
 import org.bonewright.measures.infection.InfectionEvidence;
+import org.bonewright.measures.infection.NormalReaction;
 
 /**
  * Looks for what must go to a human at once, before any word on mechanics. Common practice, no
@@ -29,8 +29,6 @@ final class RedFlags {
 
   /** Common practice, no source; laboratories differ. */
   private static final double RAISED_CRP = 10;
-
-  private static final int CRP_FALLS_DAYS = 21;
 
   private final CaseFile caseFile;
   private final List<Finding> latestFirst;
@@ -74,28 +72,32 @@ final class RedFlags {
     sign("Sequestrum", InfectionSigns::sequestrum);
     latest(finding -> finding.infection().flatMap(InfectionSigns::crpMgL))
         .filter(seen -> seen.answer().min() > RAISED_CRP)
-        .filter(seen -> !soonAfterAnOperation(seen))
+        .filter(this::countsAsRaised)
         .ifPresent(seen -> flag("CRP " + numbers(seen.answer()) + " mg/L, raised", seen.finding()));
   }
 
   /**
-   * CRP rises after any operation and takes two to three weeks to fall (from memory). Within that
-   * time only a second rise tells something: a value above an earlier one since the operation.
+   * A CRP that an operation shortly before explains is no flag, unless it has risen again: above an
+   * earlier value since that operation.
    */
-  private boolean soonAfterAnOperation(Seen<Quantity> crp) {
+  private boolean countsAsRaised(Seen<Quantity> crp) {
+    return NormalReaction.isOver(crp.finding(), caseFile.operations()) || hasRisenAgain(crp);
+  }
+
+  private boolean hasRisenAgain(Seen<Quantity> crp) {
     double day = crp.finding().day().middle();
-    OptionalDouble operated =
+    double operated =
         caseFile.operations().stream()
             .flatMap(operation -> operation.day().stream())
             .mapToDouble(Quantity::middle)
-            .filter(operation -> operation <= day && day - operation <= CRP_FALLS_DAYS)
-            .max();
-    return operated.isPresent()
-        && caseFile.findings().stream()
-            .filter(finding -> finding.day().middle() > operated.getAsDouble())
-            .filter(finding -> finding.day().middle() < day)
-            .flatMap(finding -> finding.infection().flatMap(InfectionSigns::crpMgL).stream())
-            .noneMatch(earlier -> earlier.max() < crp.answer().min());
+            .filter(operation -> operation <= day)
+            .max()
+            .orElse(0);
+    return caseFile.findings().stream()
+        .filter(finding -> finding.day().middle() > operated)
+        .filter(finding -> finding.day().middle() < day)
+        .flatMap(finding -> finding.infection().flatMap(InfectionSigns::crpMgL).stream())
+        .anyMatch(earlier -> earlier.max() < crp.answer().min());
   }
 
   private void limb() {

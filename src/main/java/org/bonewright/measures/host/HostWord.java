@@ -81,12 +81,12 @@ final class HostWord implements Measure {
     };
   }
 
-  /** Not looked for is no suspicion: nobody had a reason to look. */
+  /** Not looked for is not known: it must never clear the bone. */
   private static Optional<String> suspected(Examination examination) {
     return switch (examination) {
       case PRESENT -> Optional.of("yes");
-      case ABSENT, NOT_DONE -> Optional.of("no");
-      case UNKNOWN -> Optional.empty();
+      case ABSENT -> Optional.of("no");
+      case NOT_DONE, UNKNOWN -> Optional.empty();
     };
   }
 

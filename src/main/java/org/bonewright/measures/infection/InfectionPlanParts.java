@@ -1,14 +1,12 @@
 package org.bonewright.measures.infection;
 
-import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import org.bonewright.casefile.Answer;
+import org.bonewright.bone.Dimension;
 import org.bonewright.casefile.InfectionCare;
-import org.bonewright.casefile.Operation;
 import org.bonewright.measures.Definition;
-import org.bonewright.measures.Kind;
 import org.bonewright.measures.Measure;
 import org.bonewright.measures.MissingFact;
 import org.bonewright.measures.Reading;
@@ -68,44 +66,26 @@ final class InfectionPlanParts implements Measure {
             "infectionCare",
             "What was done about the infection: excision, dead space, cover, drugs, team?");
     if (what == What.EXCISION) {
-      Optional<Boolean> excised = said(scene, care -> care.debridement().flatMap(this::yes));
-      return excised
-          .<Reading>map(yes -> Reading.word(yes ? "yes" : "no", "debridement"))
-          .orElseGet(() -> Reading.unknown(missing));
+      return switch (part(scene, care -> care.debridement().map(TreatmentPart::of))) {
+        case YES -> Reading.word("yes", "debridement");
+        case NO -> Reading.word("no", "debridement");
+        case UNKNOWN -> Reading.unknown(missing);
+      };
     }
-    List<Optional<Boolean>> parts = new ArrayList<>();
-    parts.add(said(scene, care -> care.deadSpace().flatMap(this::yes)));
-    parts.add(said(scene, care -> care.softTissueCover().flatMap(this::yes)));
-    parts.add(said(scene, care -> care.antibioticWeeks().map(weeks -> weeks.min() > 0)));
-    parts.add(said(scene, care -> care.team().flatMap(this::yes)));
-    int no = (int) parts.stream().filter(part -> part.equals(Optional.of(false))).count();
-    int open = (int) parts.stream().filter(Optional::isEmpty).count();
-    return new Reading.Amount(
-        no,
-        no + open,
-        Kind.FACT,
-        "of dead space, cover, drugs and team",
-        open == 0 ? List.of() : List.of(missing));
+    List<TreatmentPart> parts =
+        List.of(
+            part(scene, care -> care.deadSpace().map(TreatmentPart::of)),
+            part(scene, care -> care.softTissueCover().map(TreatmentPart::of)),
+            part(scene, care -> care.antibioticWeeks().map(TreatmentPart::someTime)),
+            part(scene, care -> care.team().map(TreatmentPart::of)));
+    int no = Collections.frequency(parts, TreatmentPart.NO);
+    int open = Collections.frequency(parts, TreatmentPart.UNKNOWN);
+    return Reading.number(
+        new Dimension(no, no + open, false, ""), "of dead space, cover, drugs and team", missing);
   }
 
-  private Optional<Boolean> yes(Answer answer) {
-    return answer == Answer.UNKNOWN ? Optional.empty() : Optional.of(answer == Answer.YES);
-  }
-
-  /** Whether any stage does it; empty where that is not told. */
-  private static Optional<Boolean> said(
-      Scene scene, Function<InfectionCare, Optional<Boolean>> part) {
-    List<Operation> steps = scene.subject().steps();
-    List<Boolean> told =
-        steps.stream()
-            .flatMap(step -> step.infectionCare().stream())
-            .flatMap(care -> part.apply(care).stream())
-            .toList();
-    if (told.contains(true)) {
-      return Optional.of(true);
-    }
-    return scene.subject().planned() || told.size() == steps.size()
-        ? Optional.of(false)
-        : Optional.empty();
+  private static TreatmentPart part(
+      Scene scene, Function<InfectionCare, Optional<TreatmentPart>> answer) {
+    return TreatmentPart.of(scene, step -> step.infectionCare().flatMap(answer));
   }
 }

@@ -3,7 +3,7 @@ package org.bonewright.measures.infection;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Stream;
+import org.bonewright.bone.Dimension;
 import org.bonewright.casefile.Finding;
 import org.bonewright.casefile.InfectionSigns;
 import org.bonewright.casefile.Quantity;
@@ -17,6 +17,9 @@ final class MarkersTaken implements Measure {
 
   private static final double FRESH_DAYS = 30;
 
+  private static final List<Function<InfectionSigns, Optional<Quantity>>> MARKERS =
+      List.of(InfectionSigns::crpMgL, InfectionSigns::esrMmH, InfectionSigns::whiteCellsG9L);
+
   @Override
   public Definition definition() {
     return new Definition(
@@ -24,8 +27,7 @@ final class MarkersTaken implements Measure {
         "Markers of infection taken",
         new Definition.Domain.Numbers("1", "", 0, 3, 1),
         "CRP, ESR and white cells with a value at most 30 days before; in a plan before the latest"
-            + " finding. None for an operation of the past before which nothing on infection was"
-            + " recorded",
+            + " finding. In the past one that no finding names may have been taken all the same",
         List.of(
             "findings/infection/crpMgL",
             "findings/infection/esrMmH",
@@ -42,17 +44,15 @@ final class MarkersTaken implements Measure {
         scene.subject().planned()
             ? findings.stream().findFirst().map(Finding::day)
             : scene.operation().day();
-    boolean recorded = findings.stream().anyMatch(f -> f.infection().isPresent());
-    if (!scene.subject().planned() && (day.isEmpty() || !recorded)) {
-      return new Reading.None("nothing on infection was recorded then");
-    }
-    int taken =
-        (int)
-            Stream.<Function<InfectionSigns, Optional<Quantity>>>of(
-                    InfectionSigns::crpMgL, InfectionSigns::esrMmH, InfectionSigns::whiteCellsG9L)
-                .filter(marker -> fresh(findings, day, marker))
-                .count();
-    return Reading.number(taken, taken + " of CRP, ESR and white cells");
+    int taken = (int) MARKERS.stream().filter(marker -> fresh(findings, day, marker)).count();
+    // In the past a marker that no finding names may still have been taken.
+    int most = scene.subject().planned() ? taken : MARKERS.size();
+    return Reading.number(
+        new Dimension(taken, most, false, ""),
+        taken + " of CRP, ESR and white cells on file",
+        scene.missingInCase(
+            "findings/infection/crpMgL",
+            "Which of CRP, ESR and white cells were taken in the 30 days before?"));
   }
 
   private static boolean fresh(

@@ -3,7 +3,6 @@ package org.bonewright.measures.infection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Function;
 import org.bonewright.bone.Dimension;
 import org.bonewright.casefile.Answer;
@@ -162,26 +161,31 @@ final class PlannedAction implements Measure {
   }
 
   private static Reading directed(Scene scene) {
-    Map<String, Part> parts = new LinkedHashMap<>();
-    parts.put("debridement", part(scene, PlannedAction::debrided));
+    Map<String, TreatmentPart> parts = new LinkedHashMap<>();
+    parts.put(
+        "debridement",
+        TreatmentPart.of(
+            scene,
+            step ->
+                step.infectionCare().flatMap(InfectionCare::debridement).map(TreatmentPart::of)));
     parts.put(
         "sampling",
-        part(
+        TreatmentPart.of(
             scene,
-            step -> step.samples().map(Sampling::deepSamples).map(PlannedAction::atLeastOne)));
+            step -> step.samples().map(Sampling::deepSamples).map(TreatmentPart::atLeastOne)));
     parts.put(
         "antibiotics",
-        part(
+        TreatmentPart.of(
             scene,
             step ->
                 step.infectionCare()
                     .flatMap(InfectionCare::antibioticWeeks)
-                    .map(PlannedAction::someTime)));
-    List<String> lacking = named(parts, Part.NO);
+                    .map(TreatmentPart::someTime)));
+    List<String> lacking = named(parts, TreatmentPart.NO);
     if (!lacking.isEmpty()) {
       return Reading.word("no", "missing: " + String.join(", ", lacking));
     }
-    List<String> open = named(parts, Part.UNKNOWN);
+    List<String> open = named(parts, TreatmentPart.UNKNOWN);
     return open.isEmpty()
         ? Reading.word("yes", "debridement, sampling and antibiotics")
         : Reading.unknown(
@@ -189,44 +193,7 @@ final class PlannedAction implements Measure {
                 "infectionCare", "Was the site debrided, sampled and covered by antibiotics?"));
   }
 
-  /** Whether something is part of the treatment. */
-  private enum Part {
-    YES,
-    NO,
-    UNKNOWN
-  }
-
-  /** Return the best answer of any step; where a step is silent, no in a plan, else unknown. */
-  private static Part part(Scene scene, Function<Operation, Optional<Part>> answer) {
-    Part silent = scene.subject().planned() ? Part.NO : Part.UNKNOWN;
-    List<Part> answers =
-        scene.subject().steps().stream().map(step -> answer.apply(step).orElse(silent)).toList();
-    return answers.contains(Part.YES)
-        ? Part.YES
-        : answers.contains(Part.UNKNOWN) ? Part.UNKNOWN : Part.NO;
-  }
-
-  private static Optional<Part> debrided(Operation step) {
-    return step.infectionCare()
-        .flatMap(InfectionCare::debridement)
-        .map(
-            answer ->
-                switch (answer) {
-                  case YES -> Part.YES;
-                  case NO -> Part.NO;
-                  case UNKNOWN -> Part.UNKNOWN;
-                });
-  }
-
-  private static Part atLeastOne(Quantity samples) {
-    return samples.min() >= 1 ? Part.YES : samples.max() < 1 ? Part.NO : Part.UNKNOWN;
-  }
-
-  private static Part someTime(Quantity weeks) {
-    return weeks.min() > 0 ? Part.YES : weeks.max() <= 0 ? Part.NO : Part.UNKNOWN;
-  }
-
-  private static List<String> named(Map<String, Part> parts, Part which) {
+  private static List<String> named(Map<String, TreatmentPart> parts, TreatmentPart which) {
     return parts.entrySet().stream()
         .filter(part -> part.getValue() == which)
         .map(Map.Entry::getKey)

@@ -8,7 +8,6 @@ import java.util.Set;
 import java.util.function.Function;
 import org.bonewright.casefile.Examination;
 import org.bonewright.casefile.FailureMode;
-import org.bonewright.casefile.Finding;
 import org.bonewright.casefile.InfectionSigns;
 import org.bonewright.casefile.Operation;
 import org.bonewright.casefile.Outcome;
@@ -30,7 +29,6 @@ final class SuggestiveSigns {
   private static final double CRP_MG_L = 10;
   private static final double ESR_MM_H = 30;
   private static final double WHITE_CELLS_G_L = 11;
-  private static final double DAYS_OF_NORMAL_REACTION = 14;
 
   private static final Set<FailureMode> MECHANICAL =
       EnumSet.complementOf(
@@ -119,7 +117,7 @@ final class SuggestiveSigns {
       double normal) {
     Optional<Quantity> value =
         scene.subject().findings().stream()
-            .filter(this::afterTheReaction)
+            .filter(finding -> NormalReaction.isOver(finding, scene.doneBefore()))
             .flatMap(finding -> finding.infection().flatMap(marker).stream())
             .findFirst();
     if (value.isEmpty() || (value.get().min() <= normal && value.get().max() > normal)) {
@@ -127,15 +125,6 @@ final class SuggestiveSigns {
     } else if (value.get().min() > normal) {
       present.add(name + " raised");
     }
-  }
-
-  /** An operation without a day may have been the day before. */
-  private boolean afterTheReaction(Finding finding) {
-    double day = finding.day().middle();
-    return day >= DAYS_OF_NORMAL_REACTION
-        && scene.doneBefore().stream()
-            .map(operation -> operation.day().map(Quantity::middle).orElse(day))
-            .noneMatch(done -> done <= day && day < done + DAYS_OF_NORMAL_REACTION);
   }
 
   private void lysis() {

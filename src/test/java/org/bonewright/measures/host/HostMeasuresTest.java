@@ -77,7 +77,8 @@ class HostMeasuresTest {
           radiation-dose   | radiationGy: 60               | 60 fact
           radiation-dose   | pain: 3                       | unknown, ask findings/radiationGy
           tumour-suspected | tumourSuspected: 'present'    | yes fact
-          tumour-suspected | tumourSuspected: 'not-done'   | no fact
+          tumour-suspected | tumourSuspected: 'absent'     | no fact
+          tumour-suspected | tumourSuspected: 'not-done'   | unknown, ask findings/tumourSuspected
           tumour-suspected | tumourSuspected: 'unknown'    | unknown, ask findings/tumourSuspected
           """)
   void read_what_was_found_at_the_site(String measure, String finding, String reads) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.bonewright.casefile.CaseText;
 import org.bonewright.measures.Taken;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -29,7 +30,8 @@ class InfectionPlanTest {
           """
           infection-excision      | fixation: []                                            | no fact
           infection-excision      | infectionCare: {debridement: 'yes'}                     | yes fact
-          infection-excision      | infectionCare: {debridement: 'unknown'}                 | no fact
+          infection-excision      | infectionCare: {debridement: 'no'}                      | no fact
+          infection-excision      | infectionCare: {debridement: 'unknown'}                 | unknown, ask plan-a/stage-1/infectionCare
           infection-parts-missing | fixation: []                                            | 4 fact
           infection-parts-missing | infectionCare: {deadSpace: 'yes', softTissueCover: 'yes', antibioticWeeks: 6, team: 'yes'} | 0 fact
           infection-parts-missing | infectionCare: {deadSpace: 'yes', team: 'no'}           | 3 fact
@@ -58,6 +60,11 @@ class InfectionPlanTest {
   void counts_markers_that_are_fresh(String infection, String reads) {
     assertThat(Taken.of("markers-taken", plan("fixation: []", infection), "plan-a"))
         .isEqualTo(reads);
+  }
+
+  @Test
+  void leaves_open_which_markers_were_taken_before_an_operation_of_the_past() {
+    assertThat(Taken.of("markers-taken", CaseText.plated())).startsWith("0–3 fact");
   }
 
   @ParameterizedTest(name = "{0}: {1}")
