@@ -17,7 +17,8 @@ final class OnlyAForearmHasTwoBonesToFit implements Check {
       return;
     }
     contents.procedures().stream()
-        .filter(procedure -> procedure.operation().reduction().flatMap(Reduction::forearm).isPresent())
+        .filter(
+            procedure -> procedure.operation().reduction().flatMap(Reduction::forearm).isPresent())
         .forEach(
             procedure ->
                 objections.refuse(

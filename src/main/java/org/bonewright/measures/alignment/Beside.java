@@ -17,8 +17,7 @@ import org.bonewright.measures.Scene;
  * @param state its state, where told
  * @param reduction how the last operation on it that was known left it
  */
-record Beside(
-    boolean pair, Optional<Companion.State> state, Optional<Reduction> reduction) {
+record Beside(boolean pair, Optional<Companion.State> state, Optional<Reduction> reduction) {
 
   static Beside of(Scene scene) {
     boolean pair = scene.boneName() == BoneName.RADIUS || scene.boneName() == BoneName.ULNA;
@@ -40,7 +39,8 @@ record Beside(
 
   /** Return whether it was certainly broken at some time. */
   boolean broken() {
-    return pair && (reduction.isPresent() || state.map(s -> s != Companion.State.INTACT).orElse(false));
+    return pair
+        && (reduction.isPresent() || state.map(s -> s != Companion.State.INTACT).orElse(false));
   }
 
   /** Return whether it may have been broken. */

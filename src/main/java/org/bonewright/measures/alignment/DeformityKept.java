@@ -35,8 +35,7 @@ final class DeformityKept implements Measure {
         "the smaller of the degrees before and those at the end, without their sign. Before: as last"
             + " found since the operation before, else as that operation left it. Where nothing sets"
             + " the bone, all of it stays",
-        List.of(
-            "findings/deformity/" + plane.field(), "operations/reduction/" + plane.field()),
+        List.of("findings/deformity/" + plane.field(), "operations/reduction/" + plane.field()),
         "our convention");
   }
 
@@ -69,8 +68,7 @@ final class DeformityKept implements Measure {
   }
 
   private Optional<Quantity> before(Scene scene) {
-    List<Operation> setting =
-        scene.subject().before().stream().filter(Standing::sets).toList();
+    List<Operation> setting = scene.subject().before().stream().filter(Standing::sets).toList();
     Optional<Operation> last =
         setting.isEmpty() ? Optional.empty() : Optional.of(setting.get(setting.size() - 1));
     double since = last.flatMap(Operation::day).map(Quantity::middle).orElse(0.0);

@@ -18,7 +18,8 @@ final class Standing {
 
   /** Where no angle at all is told, one look at the films answers everything: one question. */
   static MissingFact missing(Scene scene, Plane plane) {
-    boolean nothing = java.util.Arrays.stream(Plane.values()).allMatch(p -> stated(scene, p).isEmpty());
+    boolean nothing =
+        java.util.Arrays.stream(Plane.values()).allMatch(p -> stated(scene, p).isEmpty());
     if (nothing) {
       return scene.missingOfFixing(
           "reduction/coronalDeg",

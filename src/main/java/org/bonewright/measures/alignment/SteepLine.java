@@ -80,7 +80,8 @@ final class SteepLine implements Measure {
         new Dimension(mayBeHeld ? 0 : least, most, false, ""),
         Words.of(pattern) + " line",
         mayBeHeld
-            ? scene.missing("fixation", "Is the line cut out, or held by a lag screw, nail or second plate?")
+            ? scene.missing(
+                "fixation", "Is the line cut out, or held by a lag screw, nail or second plate?")
             : missing);
   }
 

@@ -40,8 +40,7 @@ final class StiffJoint implements Measure {
     }
     MissingFact missing =
         scene.missingInCase(
-            "findings/joints",
-            "How far do the joints beside move, in percent of the other side?");
+            "findings/joints", "How far do the joints beside move, in percent of the other side?");
     return leastMotion(scene)
         .map(least -> Reading.number(Dimension.stated(least, ""), "as found", missing))
         .orElseGet(() -> Reading.unknown(missing));

@@ -42,7 +42,10 @@ final class UlnarVariance implements Measure {
       return new Reading.None("no forearm bone");
     }
     Optional<Quantity> stated =
-        scene.reduction().flatMap(Reduction::forearm).flatMap(ForearmFit::ulnarVarianceDifferenceMm);
+        scene
+            .reduction()
+            .flatMap(Reduction::forearm)
+            .flatMap(ForearmFit::ulnarVarianceDifferenceMm);
     if (stated.isPresent()) {
       return Reading.number(Plane.off(stated.get()), "as stated", asked(scene));
     }

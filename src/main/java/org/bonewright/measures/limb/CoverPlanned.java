@@ -27,8 +27,7 @@ final class CoverPlanned implements Measure {
   public Reading take(Scene scene) {
     List<Answer> said =
         scene.subject().steps().stream()
-            .flatMap(
-                step -> step.infectionCare().flatMap(InfectionCare::softTissueCover).stream())
+            .flatMap(step -> step.infectionCare().flatMap(InfectionCare::softTissueCover).stream())
             .toList();
     if (said.contains(Answer.YES)) {
       return Reading.word("yes", "as stated");

@@ -64,10 +64,7 @@ final class LimbAtRisk implements Measure {
     return open.isEmpty()
         ? Reading.word("no", "no reason")
         : Reading.words(
-            Set.of("yes", "no"),
-            Kind.FACT,
-            "not all is told",
-            open.toArray(MissingFact[]::new));
+            Set.of("yes", "no"), Kind.FACT, "not all is told", open.toArray(MissingFact[]::new));
   }
 
   private static List<Reason> reasons(Scene scene) {
@@ -116,7 +113,9 @@ final class LimbAtRisk implements Measure {
         .latest(Finding::infection)
         .map(
             signs ->
-                present(signs.discharge()) || present(signs.woundBreakdown()) || present(signs.sinus()))
+                present(signs.discharge())
+                    || present(signs.woundBreakdown())
+                    || present(signs.sinus()))
         .orElse(false);
   }
 

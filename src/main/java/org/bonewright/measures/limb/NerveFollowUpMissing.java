@@ -43,15 +43,14 @@ final class NerveFollowUpMissing implements Measure {
       parts.add(any(told, care -> care.exploredByWeek().isPresent()));
     }
     int missing = (int) parts.stream().filter(part -> !part).count();
-    int certain =
-        scene.possibly("nerve-palsy", "recovering") ? (examined ? 0 : 1) : missing;
+    int certain = scene.possibly("nerve-palsy", "recovering") ? (examined ? 0 : 1) : missing;
     return Reading.number(
         new Dimension(scene.subject().planned() ? certain : 0, missing, false, ""),
         "of " + parts.size() + " parts",
-            scene.missing(
-                "aftercare/nerveFollowUp",
-                "In which weeks is the nerve examined, tested and, if nothing comes back,"
-                    + " explored?"));
+        scene.missing(
+            "aftercare/nerveFollowUp",
+            "In which weeks is the nerve examined, tested and, if nothing comes back,"
+                + " explored?"));
   }
 
   private static boolean any(List<NerveFollowUp> told, Predicate<NerveFollowUp> part) {

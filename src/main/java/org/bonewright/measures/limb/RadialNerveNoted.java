@@ -64,7 +64,8 @@ final class RadialNerveNoted implements Measure {
         when == When.AFTER
             ? scene.operation().nerve().flatMap(NerveHandling::examinedAfter)
             : Optional.empty();
-    if (told.stream().anyMatch(RadialNerveNoted::examined) || said.equals(Optional.of(Answer.YES))) {
+    if (told.stream().anyMatch(RadialNerveNoted::examined)
+        || said.equals(Optional.of(Answer.YES))) {
       return Reading.word("yes", "on file");
     }
     if (!told.isEmpty() || said.equals(Optional.of(Answer.NO))) {
@@ -88,9 +89,7 @@ final class RadialNerveNoted implements Measure {
   private static Stream<NerveState> before(Scene scene) {
     List<Operation> done = scene.doneBefore();
     double since =
-        done.isEmpty()
-            ? 0
-            : done.get(done.size() - 1).day().map(Quantity::middle).orElse(0.0);
+        done.isEmpty() ? 0 : done.get(done.size() - 1).day().map(Quantity::middle).orElse(0.0);
     Stream<NerveState> found =
         scene.subject().findings().stream()
             .filter(finding -> finding.day().middle() >= since)

@@ -107,6 +107,8 @@ final class RadialNervePath {
     Dimension from = level.minus(from(face));
     Dimension to = to(face).minus(level);
     return Dimension.assumed(
-        Math.max(0, Math.min(from.min(), to.min())), Math.max(0, Math.min(from.max(), to.max())), "");
+        Math.max(0, Math.min(from.min(), to.min())),
+        Math.max(0, Math.min(from.max(), to.max())),
+        "");
   }
 }
