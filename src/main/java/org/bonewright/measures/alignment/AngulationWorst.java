@@ -54,7 +54,7 @@ final class AngulationWorst implements Measure {
         }
       }
     }
-    if (missing.size() == VIEWS.size() && worst.equals(ANY)) {
+    if (worst.equals(ANY)) {
       return new Reading.Unknown(missing.stream().distinct().toList());
     }
     return Reading.number(

@@ -15,7 +15,7 @@ import org.bonewright.measures.Scene;
  *
  * @param pair whether there is such a bone
  * @param state its state, where told
- * @param reduction how the last operation on it that was known left it
+ * @param reduction how the last operation that was known to set it left it, where told
  */
 record Beside(boolean pair, Optional<Companion.State> state, Optional<Reduction> reduction) {
 
@@ -25,16 +25,15 @@ record Beside(boolean pair, Optional<Companion.State> state, Optional<Reduction>
       return new Beside(false, Optional.empty(), Optional.empty());
     }
     Optional<Companion> beside = scene.subject().caseFile().companion();
-    List<Reduction> known =
+    List<Operation> known =
         beside.map(Companion::operations).orElse(List.of()).stream()
-            .filter(o -> o.day().map(scene.subject()::knows).orElse(false))
-            .map(Operation::reduction)
-            .flatMap(Optional::stream)
+            .filter(o -> o.day().map(scene.subject()::knows).orElse(scene.subject().planned()))
+            .filter(Standing::sets)
             .toList();
     return new Beside(
         true,
         beside.map(Companion::state).filter(state -> state != Companion.State.UNKNOWN),
-        known.isEmpty() ? Optional.empty() : Optional.of(known.get(known.size() - 1)));
+        known.isEmpty() ? Optional.empty() : known.get(known.size() - 1).reduction());
   }
 
   /** Return whether it was certainly broken at some time. */

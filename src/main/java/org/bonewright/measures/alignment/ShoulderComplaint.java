@@ -2,6 +2,7 @@ package org.bonewright.measures.alignment;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.bonewright.casefile.BoneName;
 import org.bonewright.casefile.Finding;
 import org.bonewright.casefile.Quantity;
@@ -49,7 +50,7 @@ final class ShoulderComplaint implements Measure {
       return Reading.word("no", "little pain, and it moves");
     }
     return Reading.words(
-        java.util.Set.of("yes", "no"),
+        Set.of("yes", "no"),
         Kind.FACT,
         "pain or motion is not told",
         painless

@@ -1,5 +1,6 @@
 package org.bonewright.measures.alignment;
 
+import java.util.Arrays;
 import java.util.Optional;
 import org.bonewright.casefile.Operation;
 import org.bonewright.casefile.Quantity;
@@ -18,8 +19,7 @@ final class Standing {
 
   /** Where no angle at all is told, one look at the films answers everything: one question. */
   static MissingFact missing(Scene scene, Plane plane) {
-    boolean nothing =
-        java.util.Arrays.stream(Plane.values()).allMatch(p -> stated(scene, p).isEmpty());
+    boolean nothing = Arrays.stream(Plane.values()).allMatch(p -> stated(scene, p).isEmpty());
     if (nothing) {
       return scene.missingOfFixing(
           "reduction/coronalDeg",

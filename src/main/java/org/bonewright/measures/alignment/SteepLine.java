@@ -1,5 +1,6 @@
 package org.bonewright.measures.alignment;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.bonewright.bone.Dimension;
@@ -70,19 +71,24 @@ final class SteepLine implements Measure {
   private static Reading steep(Scene scene, Injury injury, Injury.Pattern pattern) {
     Optional<Quantity> stated =
         injury.obliquityDeg().filter(angle -> injury.pattern().equals(Optional.of(pattern)));
-    MissingFact missing =
-        scene.missingInCase(
-            "injury/obliquityDeg", "How steep is the line, in degrees from straight across?");
+    List<MissingFact> missing = new ArrayList<>();
     double least = stated.map(Quantity::min).orElse(LEAST_OBLIQUE);
     double most = stated.map(Quantity::max).orElse(STEEPEST);
     boolean mayBeHeld = !scene.construct().known() || mayBeCut(scene);
+    if (mayBeHeld) {
+      missing.add(
+          scene.missing(
+              "fixation", "Is the line cut out, or held by a lag screw, nail or second plate?"));
+    }
+    if (least < most) {
+      missing.add(
+          scene.missingInCase(
+              "injury/obliquityDeg", "How steep is the line, in degrees from straight across?"));
+    }
     return Reading.number(
         new Dimension(mayBeHeld ? 0 : least, most, false, ""),
         Words.of(pattern) + " line",
-        mayBeHeld
-            ? scene.missing(
-                "fixation", "Is the line cut out, or held by a lag screw, nail or second plate?")
-            : missing);
+        missing.toArray(MissingFact[]::new));
   }
 
   private static boolean mayBeCut(Scene scene) {

@@ -27,8 +27,11 @@ final class StepShare implements Measure {
   public Reading take(Scene scene) {
     Reading step = scene.read("step-at-line");
     Reading width = scene.read("outer-at-zone");
-    if (!(step instanceof Reading.Amount ends) || !(width instanceof Reading.Amount bone)) {
+    if (!(step instanceof Reading.Amount ends)) {
       return step;
+    }
+    if (!(width instanceof Reading.Amount bone)) {
+      return width;
     }
     Dimension share =
         new Dimension(

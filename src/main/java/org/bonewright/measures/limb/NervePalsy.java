@@ -1,7 +1,10 @@
 package org.bonewright.measures.limb;
 
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -19,14 +22,18 @@ import org.bonewright.measures.Scene;
 /** Whether a nerve does not work as the case stands, and since when. */
 final class NervePalsy implements Measure {
 
+  private static final List<Function> WORSE =
+      List.of(Function.INTACT, Function.RECOVERING, Function.PARTIAL, Function.COMPLETE_PALSY);
+
   @Override
   public Definition definition() {
     return new Definition(
         "nerve-palsy",
         "Palsy of a nerve",
         Definition.words("none", "recovering", "old", "new"),
-        "by the last examination of a nerve on file, for a case never operated on also that of the"
-            + " injury. New where the same nerve was last found intact before, old where it was not",
+        "by the last examination of each nerve on file, the worst of them; for a case never operated"
+            + " on also that of the injury. New where the same nerve was last found intact before, old"
+            + " where it was not",
         List.of("findings/nerve", "injury/nerve"),
         "bookkeeping");
   }
@@ -39,7 +46,7 @@ final class NervePalsy implements Measure {
     if (examined.isEmpty()) {
       return Reading.unknown(missing);
     }
-    NerveState now = examined.get(0);
+    NerveState now = worst(examined);
     return switch (now.function()) {
       case INTACT -> Reading.word("none", "intact");
       case RECOVERING -> Reading.word("recovering", "as last found");
@@ -48,9 +55,17 @@ final class NervePalsy implements Measure {
     };
   }
 
+  /** Return the nerve that works worst, each as last examined. */
+  private static NerveState worst(List<NerveState> examined) {
+    Map<NerveState.Nerve, NerveState> last = new EnumMap<>(NerveState.Nerve.class);
+    examined.forEach(state -> last.putIfAbsent(state.name(), state));
+    return Collections.max(
+        last.values(), Comparator.comparingInt(state -> WORSE.indexOf(state.function())));
+  }
+
   private static Reading since(Scene scene, NerveState now, List<NerveState> examined) {
     Optional<NerveState> before =
-        examined.stream().skip(1).filter(earlier -> earlier.name() == now.name()).findFirst();
+        examined.stream().filter(earlier -> earlier.name() == now.name()).skip(1).findFirst();
     boolean byInjury = scene.subject().caseFile().operations().isEmpty();
     if (byInjury || before.map(b -> b.function() != Function.INTACT).orElse(false)) {
       return Reading.word("old", byInjury ? "by the injury" : "not intact before either");
@@ -74,7 +89,10 @@ final class NervePalsy implements Measure {
         Stream.concat(found, file.injury().nerve().stream())
             .filter(state -> state.function() != Function.NOT_EXAMINED)
             .toList();
-    boolean onlyInjury = file.findings().stream().noneMatch(f -> f.nerve().isPresent());
+    boolean onlyInjury =
+        file.findings().stream()
+            .flatMap(finding -> finding.nerve().stream())
+            .allMatch(state -> state.function() == Function.NOT_EXAMINED);
     return onlyInjury && !file.operations().isEmpty() ? List.of() : all;
   }
 }
