@@ -46,7 +46,9 @@ final class StrippedOfLate implements Measure {
         missing.add(
             scene.missingInCase(
                 step.id() + "/strippedPercent",
-                "What share of the circumference was stripped in " + step.id() + ", and when?"));
+                "What share of the circumference was stripped in "
+                    + step.id()
+                    + (step.day().isEmpty() && !own.contains(step) ? ", and when?" : "?")));
       }
     }
     return Reading.number(
