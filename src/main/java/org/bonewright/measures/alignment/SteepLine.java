@@ -10,6 +10,7 @@ import org.bonewright.casefile.LagScrew;
 import org.bonewright.casefile.Nail;
 import org.bonewright.casefile.Operation;
 import org.bonewright.casefile.Quantity;
+import org.bonewright.casefile.Resection;
 import org.bonewright.measures.Definition;
 import org.bonewright.measures.Measure;
 import org.bonewright.measures.MissingFact;
@@ -92,10 +93,9 @@ final class SteepLine implements Measure {
   }
 
   private static boolean mayBeCut(Scene scene) {
-    boolean cuts =
-        scene.subject().steps().stream()
-            .map(Operation::resection)
-            .anyMatch(cut -> cut.map(pieces -> !pieces.isEmpty()).orElse(true));
-    return cuts && !WholeZoneCut.impossible(scene);
+    List<Optional<List<Resection>>> cuts =
+        scene.subject().steps().stream().map(Operation::resection).toList();
+    boolean cut = cuts.stream().flatMap(Optional::stream).anyMatch(pieces -> !pieces.isEmpty());
+    return cuts.stream().anyMatch(Optional::isEmpty) || (cut && !WholeZoneCut.impossible(scene));
   }
 }

@@ -57,7 +57,8 @@ class AlignmentMeasuresTest {
           line-opened        | {}                    | unknown, ask op-1/approach
           bone-held-to-unite | {}                    | tibia fact
           bone-held-to-unite | {fixation: []}        | none fact
-          bone-held-to-unite | {fixation: null}      | none or tibia fact, ask op-1/fixation
+          # one field, asked for what holds the bone and for what was meant
+          bone-held-to-unite | {fixation: null}      | none or tibia fact, ask op-1/fixation and op-1/fixation
           length-lost        | {resection: [], reduction: {shorteningMm: 12}}  | 12 fact
           length-lost        | {resection: [], reduction: {shorteningMm: -5}}  | -5 fact
           length-lost        | {reduction: {shorteningMm: 12}}                 | 0–12 fact, ask op-1/resection
