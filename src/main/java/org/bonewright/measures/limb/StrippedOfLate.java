@@ -24,7 +24,7 @@ final class StrippedOfLate implements Measure {
         "Stripped in all within a year",
         Definition.percent(),
         "sum of what this operation and those of the year before it stripped, at most 100; a plan"
-            + " counts from the last day on file",
+            + " counts all its stages, and from the last day on file",
         List.of("operations/strippedPercent", "operations/day"),
         "that stripping adds up, and that bare bone is clothed again after a year: our convention");
   }
@@ -35,10 +35,11 @@ final class StrippedOfLate implements Measure {
     double max = 0;
     List<MissingFact> missing = new ArrayList<>();
     Optional<Quantity> now = now(scene);
-    List<Operation> own = scene.subject().steps();
+    List<Operation> earlier = scene.doneBefore();
     for (Operation step : scene.subject().upToHere()) {
-      boolean certain = own.contains(step) || age(step, now, false) <= A_YEAR;
-      boolean possible = own.contains(step) || age(step, now, true) <= A_YEAR;
+      boolean own = !earlier.contains(step);
+      boolean certain = own || age(step, now, false) <= A_YEAR;
+      boolean possible = own || age(step, now, true) <= A_YEAR;
       Optional<Quantity> share = step.strippedPercent();
       min += certain ? share.map(Quantity::min).orElse(0.0) : 0;
       max += possible ? share.map(Quantity::max).orElse(100.0) : 0;
@@ -48,7 +49,7 @@ final class StrippedOfLate implements Measure {
                 step.id() + "/strippedPercent",
                 "What share of the circumference was stripped in "
                     + step.id()
-                    + (step.day().isEmpty() && !own.contains(step) ? ", and when?" : "?")));
+                    + (step.day().isEmpty() && !own ? ", and when?" : "?")));
       }
     }
     return Reading.number(

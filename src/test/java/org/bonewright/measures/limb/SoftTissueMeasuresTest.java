@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.bonewright.casefile.CaseText;
 import org.bonewright.measures.Taken;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -106,6 +107,20 @@ class SoftTissueMeasuresTest {
   void add_up_what_a_year_has_stripped(String done, String stage, int day, String reads) {
     CaseText text = planned(done, stage).at("", "{findings: [{day: " + day + ", pain: 3}]}");
     assertThat(Taken.of("stripped-in-a-year", text)).isEqualTo(reads);
+  }
+
+  @Test
+  void count_every_stage_of_a_plan_though_it_has_no_day() {
+    CaseText text =
+        planned("{strippedPercent: 20}", "{}")
+            .at(
+                "/plans/0",
+                "{stages: [{id: 'stage-1', strippedPercent: 40}, {id: 'stage-2', strippedPercent: 30}]}")
+            .at("", "{findings: [{day: 400, pain: 3}]}");
+
+    assertThat(Taken.of("stripped-in-a-year", text, "plan-a/stage-1")).isEqualTo("40 fact");
+    assertThat(Taken.of("stripped-in-a-year", text, "plan-a/stage-2")).isEqualTo("70 fact");
+    assertThat(Taken.of("stripped-in-a-year", text, "plan-a")).isEqualTo("70 fact");
   }
 
   @ParameterizedTest(name = "{0}, found {1} reads {2}")
