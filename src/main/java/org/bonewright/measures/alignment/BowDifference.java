@@ -2,7 +2,6 @@ package org.bonewright.measures.alignment;
 
 import java.util.List;
 import java.util.Optional;
-import org.bonewright.bone.Dimension;
 import org.bonewright.casefile.BoneName;
 import org.bonewright.casefile.ForearmFit;
 import org.bonewright.casefile.Quantity;
@@ -54,19 +53,20 @@ final class BowDifference implements Measure {
     if (!beside.pair()) {
       return new Reading.None("no forearm bone");
     }
+    if (scene.boneName() == BoneName.ULNA && !beside.mayBeBroken()) {
+      return new Reading.None("the radius was never broken");
+    }
     MissingFact missing =
         scene.missingOfFixing(
             "reduction/forearm/bowHeightDifferenceMm",
             "How far does the bow of the radius differ from the other side: height in mm, place in"
                 + " percent?");
-    Optional<Quantity> stated = scene.reduction().flatMap(Reduction::forearm).flatMap(this::value);
-    if (stated.isPresent()) {
-      Dimension off = Plane.off(stated.get());
-      return Reading.number(off, "as stated", missing);
-    }
-    return scene.boneName() == BoneName.ULNA && !beside.mayBeBroken()
-        ? new Reading.None("the radius was never broken")
-        : Reading.unknown(missing);
+    return scene
+        .reduction()
+        .flatMap(Reduction::forearm)
+        .flatMap(this::value)
+        .map(stated -> Reading.number(Plane.off(stated), "as stated", missing))
+        .orElseGet(() -> Reading.unknown(missing));
   }
 
   private Optional<Quantity> value(ForearmFit fit) {
