@@ -10,4 +10,6 @@ public record Aftercare(
     @Meaning("Weeks of the visits.") @Between(min = 0, max = 260)
         Optional<List<Quantity>> visitsWeeks,
     @Meaning("Day after the operation from which joints move.") @Between(min = 0, max = 365)
-        Optional<Quantity> motionFromDay) {}
+        Optional<Quantity> motionFromDay,
+    @Meaning("How a nerve that does not work is followed.")
+        Optional<NerveFollowUp> nerveFollowUp) {}

@@ -23,6 +23,7 @@ public record Finding(
     @Meaning("Kind of nonunion.") Optional<Vitality> vitality,
     @Meaning("Bone missing along the axis, in mm.") @Between(min = 0, max = 400)
         Optional<Quantity> defectMm,
+    @Meaning("How far the bone stands off.") Optional<Deformity> deformity,
     @Meaning("Percent of the circumference that is missing at the site.")
         @Between(min = 0, max = 100)
         Optional<Quantity> circumferenceMissingPercent,

@@ -33,6 +33,10 @@ public record Operation(
     @Meaning("How the nerve at risk was handled.") Optional<NerveHandling> nerve,
     @Meaning("Percent of the circumference stripped of soft tissue.") @Between(min = 0, max = 100)
         Optional<Quantity> strippedPercent,
+    @Meaning(
+            "Skin in mm between the new incision and the nearest old one beside it; 0 where an old one is used again.")
+        @Between(min = 0, max = 300)
+        Optional<Quantity> skinBridgeMm,
     @Meaning("Metal taken out; an empty list means none.") Optional<List<Removal>> removed,
     @Meaning("What is done about metal that earlier operations left; an empty list means nothing.")
         Optional<List<PieceDecision>> pieces,
@@ -44,6 +48,7 @@ public record Operation(
     return new Operation(
         id,
         day,
+        Optional.empty(),
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
@@ -90,6 +95,7 @@ public record Operation(
         infectionCare,
         nerve,
         strippedPercent,
+        skinBridgeMm,
         removed,
         Optional.of(pieces.orElse(List.of())),
         aftercare,

@@ -27,7 +27,9 @@ public record Reduction(
     @Meaning("Rotation in degrees.") @Between(min = -180, max = 180) Optional<Quantity> rotationDeg,
     @Meaning("Shortening against the other side in mm, old and new together.")
         @Between(min = -50, max = 200)
-        Optional<Quantity> shorteningMm) {
+        Optional<Quantity> shorteningMm,
+    @Meaning("How radius and ulna fit each other, compared with the other side.")
+        Optional<ForearmFit> forearm) {
 
   /** Return the wider of the gaps on the two sides, where both are stated. */
   public Optional<Quantity> widestGap() {

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.bonewright.principles.Card;
+import org.bonewright.principles.Promise;
 import org.bonewright.principles.RuleSet;
 import org.bonewright.report.CatalogueText;
 import org.jspecify.annotations.Nullable;
@@ -41,12 +42,15 @@ final class PrinciplesCommand implements Callable<Integer> {
     RuleSet rules = RuleSet.built();
     CatalogueText text = new CatalogueText(rules);
     StringBuilder answer = new StringBuilder();
-    if (id != null) {
+    Optional<Promise> promise = Optional.ofNullable(id).flatMap(rules::promise);
+    if (promise.isPresent()) {
+      answer.append(text.promise(promise.get()));
+    } else if (id != null) {
       answer.append(text.principle(card(rules, id)));
     } else if (!measures) {
       answer.append(text.principles());
     }
-    if (measures) {
+    if (measures && promise.isEmpty()) {
       answer.append(id == null ? text.measures() : text.measures(card(rules, id)));
     }
     PrintWriter out = spec.commandLine().getOut();

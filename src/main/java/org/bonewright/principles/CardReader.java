@@ -107,7 +107,7 @@ final class CardReader {
     return say;
   }
 
-  private static Source source(CardText text) {
+  static Source source(CardText text) {
     String read = text.text("read");
     if (!read.equals("excerpt") && !read.equals("from memory")) {
       throw new IllegalStateException("source is neither excerpt nor from memory: " + read);

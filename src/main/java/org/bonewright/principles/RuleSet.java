@@ -25,6 +25,7 @@ public final class RuleSet {
   private final RuleBase rules;
   private final MeasureCatalogue measures;
   private final Map<String, Card> cards = new LinkedHashMap<>();
+  private final Map<String, Promise> promises = new LinkedHashMap<>();
   private final Map<String, Family> families = new LinkedHashMap<>();
   private final List<Family> allFamilies;
   private final FailureTable failures;
@@ -43,13 +44,17 @@ public final class RuleSet {
     this.moves = Moves.read(files.read(MOVES));
     this.allFamilies = known.values().stream().sorted(Comparator.comparing(Family::order)).toList();
     files.paths(".yaml").stream()
-        .filter(path -> path.indexOf('/') > 0)
+        .filter(path -> path.indexOf('/') > 0 && isPromise(files, path))
+        .forEach(path -> promise(PromiseReader.read(name(path), files.read(path)), known, path));
+    files.paths(".yaml").stream()
+        .filter(path -> path.indexOf('/') > 0 && !isPromise(files, path))
         .map(path -> new Found(family(known, path), card(files, path)))
         .sorted(
             Comparator.comparing((Found f) -> f.family().order()).thenComparing(f -> f.card().id()))
         .forEach(
             found -> {
-              if (cards.put(found.card().id(), found.card()) != null) {
+              if (cards.put(found.card().id(), found.card()) != null
+                  || promises.containsKey(found.card().id())) {
                 throw new IllegalStateException("two principles " + found.card().id());
               }
               families.put(found.card().id(), found.family());
@@ -69,9 +74,24 @@ public final class RuleSet {
     return new RuleSet(RuleFiles.built(), other, measures);
   }
 
+  private void promise(Promise promise, Map<String, Family> known, String path) {
+    if (promises.put(promise.id(), promise) != null) {
+      throw new IllegalStateException("two promises " + promise.id());
+    }
+    families.put(promise.id(), family(known, path));
+  }
+
+  private static boolean isPromise(RuleFiles files, String path) {
+    return PromiseReader.isPromise(name(path), files.read(path));
+  }
+
   private static Card card(RuleFiles files, String path) {
-    String name = path.substring(path.lastIndexOf('/') + 1);
-    return CardReader.read(name.substring(0, name.length() - ".yaml".length()), files.read(path));
+    return CardReader.read(name(path), files.read(path));
+  }
+
+  private static String name(String path) {
+    String file = path.substring(path.lastIndexOf('/') + 1);
+    return file.substring(0, file.length() - ".yaml".length());
   }
 
   private static Family family(Map<String, Family> known, String path) {
@@ -85,6 +105,16 @@ public final class RuleSet {
   /** Return the cards in the order of families, then of ids. */
   public Collection<Card> cards() {
     return List.copyOf(cards.values());
+  }
+
+  /** Return what the program itself promises, in order of id; none of it is ever judged. */
+  public Collection<Promise> promises() {
+    return List.copyOf(promises.values());
+  }
+
+  /** Return the promise of this id, if there is one. */
+  public Optional<Promise> promise(String id) {
+    return Optional.ofNullable(promises.get(id));
   }
 
   /** Return the card of this id, if there is one. */
@@ -101,6 +131,19 @@ public final class RuleSet {
     Family family = families.get(card.id());
     if (family == null) {
       throw new IllegalArgumentException("no principle " + card.id());
+    }
+    return family;
+  }
+
+  /**
+   * Return the family of a promise.
+   *
+   * @throws IllegalArgumentException if the promise is not of this rule set
+   */
+  public Family family(Promise promise) {
+    Family family = families.get(promise.id());
+    if (family == null) {
+      throw new IllegalArgumentException("no promise " + promise.id());
     }
     return family;
   }

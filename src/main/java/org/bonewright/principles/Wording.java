@@ -16,7 +16,7 @@ import org.bonewright.measures.Reading;
 /** Puts a verdict into the words of its card. */
 public final class Wording {
 
-  private static final Pattern SLOT = Pattern.compile("\\{([a-zA-Z]+)}");
+  private static final Pattern SLOT = Pattern.compile("\\{([a-zA-Z][a-zA-Z0-9]*)}");
 
   private final Function<String, Definition> definitions;
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.bonewright.measures.Definition;
 import org.bonewright.principles.Card;
+import org.bonewright.principles.Promise;
 import org.bonewright.principles.RuleSet;
 import org.bonewright.principles.Severity;
 import org.bonewright.principles.VerdictKind;
@@ -46,6 +47,8 @@ public final class CatalogueJson {
                     .put("family", one.family().letter())
                     .put("title", one.title())
                     .put("waitsFor", one.waitsFor()));
+    ArrayNode promises = root.putArray("promises");
+    rules.promises().forEach(promise -> promise(promises.addObject(), promise));
     return text(root);
   }
 
@@ -108,6 +111,15 @@ public final class CatalogueJson {
         .put("level", card.level())
         .put("judgedOn", card.subject().name().toLowerCase(java.util.Locale.ROOT))
         .put("since", card.since());
+  }
+
+  private void promise(ObjectNode node, Promise promise) {
+    node.put("id", promise.id())
+        .put("family", rules.family(promise).letter())
+        .put("title", promise.title())
+        .put("statement", promise.statement())
+        .put("since", promise.since());
+    texts(node, "provedBy", promise.provedBy());
   }
 
   private static void limit(ObjectNode node, String name, Card.Limit limit) {

@@ -7,6 +7,7 @@ import java.util.TreeSet;
 import org.bonewright.bone.Dimension;
 import org.bonewright.measures.Definition;
 import org.bonewright.principles.Card;
+import org.bonewright.principles.Promise;
 import org.bonewright.principles.RuleSet;
 import org.bonewright.principles.Severity;
 
@@ -40,6 +41,32 @@ public final class CatalogueText {
                 page.hanging("     ", "waits for " + waiting.waitsFor());
               });
     }
+    page.title("Promises: kept by the program, never judged on a case");
+    for (Promise promise : rules.promises()) {
+      page.line(
+          String.format(
+              Locale.ROOT,
+              "%s  %-" + ID + "s  %s",
+              rules.family(promise).letter(),
+              promise.id(),
+              promise.title()));
+    }
+    return page.text();
+  }
+
+  /** Return everything that the card of a promise says, with the tests that prove it. */
+  public String promise(Promise promise) {
+    Page page = new Page();
+    page.line(promise.id() + " - " + promise.title());
+    page.hanging("", promise.statement());
+    page.hanging("", "The program keeps this itself; it is never judged on a case.");
+    page.title("Why").hanging("  ", promise.why());
+    page.title("Proved by");
+    promise.provedBy().forEach(test -> page.hanging("  ", test));
+    sources(page, promise.sources());
+    openQuestions(page, promise.awaiting());
+    page.line("");
+    page.line("Reviewed by: " + promise.reviewedBy() + ". Since rule set " + promise.since() + ".");
     return page.text();
   }
 
@@ -69,19 +96,26 @@ public final class CatalogueText {
                 + ". "
                 + card.remedy());
     card.disputed().ifPresent(d -> page.title("The other view").hanging("  ", d.view()));
-    page.title("Sources");
-    card.sources()
-        .forEach(
-            source ->
-                page.hanging(
-                    "  ", source.text() + (source.read() ? " (excerpt read)" : " (from memory)")));
-    if (!card.awaiting().isEmpty()) {
-      page.title("Open questions");
-      card.awaiting().forEach(question -> page.hanging("  ", question));
-    }
+    sources(page, card.sources());
+    openQuestions(page, card.awaiting());
     page.line("");
     page.line("Reviewed by: " + card.reviewedBy() + ". Since rule set " + card.since() + ".");
     return page.text();
+  }
+
+  private static void sources(Page page, List<Card.Source> sources) {
+    page.title("Sources");
+    sources.forEach(
+        source ->
+            page.hanging(
+                "  ", source.text() + (source.read() ? " (excerpt read)" : " (from memory)")));
+  }
+
+  private static void openQuestions(Page page, List<String> questions) {
+    if (!questions.isEmpty()) {
+      page.title("Open questions");
+      questions.forEach(question -> page.hanging("  ", question));
+    }
   }
 
   private static void limit(Page page, String name, Card.Limit limit) {

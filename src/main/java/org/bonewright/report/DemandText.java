@@ -3,6 +3,7 @@ package org.bonewright.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.bonewright.principles.Severity;
 import org.bonewright.principles.VerdictKind;
@@ -13,6 +14,7 @@ import org.bonewright.review.PlanDemands;
 final class DemandText {
 
   private static final int MOST_IN_FULL = 2;
+  private static final int MOST_CRITICAL = 4;
   private static final int MOST_LEARNT = 4;
   private static final int MOST_OPEN = 3;
 
@@ -36,7 +38,7 @@ final class DemandText {
     }
     List<PlanDemands.Demand> unmet = of(demands, VerdictKind.UNMET);
     List<PlanDemands.Demand> inFull =
-        unmet.stream().filter(DemandText::isGrave).limit(MOST_IN_FULL).toList();
+        unmet.stream().filter(DemandText::isGrave).limit(inFull(unmet)).toList();
     inFull.forEach(this::demand);
     List<Line> rest = unmet.stream().skip(inFull.size()).map(PlanDemands.Demand::answer).toList();
     if (!rest.isEmpty()) {
@@ -50,6 +52,16 @@ final class DemandText {
     titles("  yes   ", learnt, met.size() - learnt.size());
     labelled(of(demands, VerdictKind.MET));
     tensions(demands);
+  }
+
+  /** Everything critical in full, up to a few; of the rest the gravest. */
+  private static long inFull(List<PlanDemands.Demand> unmet) {
+    long critical =
+        unmet.stream()
+            .filter(d -> d.answer().severity().equals(Optional.of(Severity.CRITICAL)))
+            .limit(MOST_CRITICAL)
+            .count();
+    return Math.max(MOST_IN_FULL, critical);
   }
 
   /** What is in order but not now, such as mechanics that an infection puts off, is no praise. */
@@ -66,7 +78,14 @@ final class DemandText {
                             .computeIfAbsent(label, l -> new ArrayList<>())
                             .add(demand.answer().title())));
     byLabel.forEach(
-        (label, titles) -> page.hanging("  later ", label + ": " + String.join("; ", titles)));
+        (label, titles) ->
+            page.hanging(
+                "  later ",
+                label
+                    + ", in order otherwise: "
+                    + titles.size()
+                    + (titles.size() == 1 ? " principle" : " principles")
+                    + " of compression and graft. Infection comes first."));
   }
 
   /** Of a plan that was not chosen, the numbers. */

@@ -43,8 +43,8 @@ final class StoryText {
       page.hanging(
           "  reason ",
           (chapter.unknown().isEmpty()
-                  ? "No technical reason found."
-                  : "No technical reason for certain; what is open below may be one.")
+                  ? "No grave technical reason found."
+                  : "No grave technical reason for certain; what is open below may be one.")
               + " Look again for infection, host and load, and at what is not looked at here.");
     }
     open(chapter.unknown());

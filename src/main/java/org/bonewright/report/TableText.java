@@ -44,6 +44,11 @@ final class TableText {
     }
   }
 
+  /** Return whether any row came back. */
+  static boolean tells(PrincipleTable table) {
+    return table.rows().stream().anyMatch(TableText::isTelling);
+  }
+
   /** What was unmet more than once, or is gravely unmet in the last column. */
   private static boolean isTelling(PrincipleTable.Row row) {
     List<PrincipleTable.Cell> cells = row.cells();

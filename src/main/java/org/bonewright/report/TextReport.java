@@ -70,7 +70,7 @@ public final class TextReport {
           "WHAT WAS DONE, AND HOW IT STANDS TO THE PRINCIPLES (fits: placed by how it failed)");
       done.forEach(new StoryText(page, verbose)::chapter);
     }
-    if (!verbose && done.size() < LEAST_FOR_TABLE) {
+    if (!verbose && (done.size() < LEAST_FOR_TABLE || !TableText.tells(review.table()))) {
       return;
     }
     page.title(

@@ -39,11 +39,11 @@ public final class Cautions {
       lines.add(
           "This rule set has "
               + used.size()
-              + " principles and none on: "
+              + " principles, none on: "
               + String.join("; ", empty)
               + ".");
     }
-    lines.add("No forces are computed.");
+    lines.add("No forces computed.");
     return List.copyOf(lines);
   }
 }

@@ -56,7 +56,10 @@ final class FailureReasons {
         Optional.of(subject).filter(s -> !s.planned()).map(Subject::operation).filter(Failed::is);
     this.mode = failed.flatMap(Operation::outcome).flatMap(Outcome::mode);
     this.weeks = failed.flatMap(FailureReasons::weeks);
-    this.unexplained = failed.isPresent() && unmet.stream().noneMatch(this::isTechnicalReason);
+    this.unexplained =
+        failed.isPresent()
+            && mode.filter(FailureMode.INFECTION::equals).isEmpty()
+            && unmet.stream().noneMatch(this::isTechnicalReason);
     List<Judgement> ordered = unmet.stream().sorted(order()).toList();
     Map<String, List<Judgement>> byCause = new LinkedHashMap<>();
     ordered.forEach(
@@ -76,7 +79,10 @@ final class FailureReasons {
     return List.copyOf(others);
   }
 
-  /** Return whether it failed and no technical principle is certainly unmet at major or more. */
+  /**
+   * Return whether it failed, not by infection, and no technical principle is certainly unmet at
+   * major or more.
+   */
   boolean unexplained() {
     return unexplained;
   }

@@ -14,6 +14,7 @@ import org.bonewright.principles.JudgedCase;
 import org.bonewright.principles.Judgement;
 import org.bonewright.principles.Severity;
 import org.bonewright.principles.Verdict;
+import org.bonewright.principles.VerdictKind;
 
 /**
  * Orders what is missing by how much an answer would decide: first by how many critical unknowns of
@@ -68,8 +69,9 @@ final class QuestionMaker {
       Judgement judgement,
       Map<MissingFact, List<Question.Settled>> settles,
       Map<MissingFact, Integer> touches) {
-    if (!(judgement.verdict() instanceof Verdict.Unknown unknown)) {
-      return;
+    if (!(judgement.verdict() instanceof Verdict.Unknown unknown)
+        || !unknown.possible().contains(VerdictKind.UNMET)) {
+      return; // met or not applicable: nobody needs to find that out
     }
     Question.Settled settled =
         new Question.Settled(

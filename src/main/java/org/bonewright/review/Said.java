@@ -11,6 +11,7 @@ import org.bonewright.casefile.Cerclage;
 import org.bonewright.casefile.Compression;
 import org.bonewright.casefile.Direction;
 import org.bonewright.casefile.ExternalFixator;
+import org.bonewright.casefile.FailureMode;
 import org.bonewright.casefile.Graft;
 import org.bonewright.casefile.Implant;
 import org.bonewright.casefile.Injury;
@@ -153,13 +154,21 @@ final class Said {
     return Dimension.number(direction.degrees()) + "°";
   }
 
+  private static String mode(FailureMode mode) {
+    return switch (mode) {
+      case CALLUS_LINE_OPEN -> "callus, line open";
+      case NO_UNION_METAL_INTACT -> "no union, metal intact";
+      default -> words(mode);
+    };
+  }
+
   static Optional<String> outcome(Operation operation) {
     return operation.outcome().map(Said::outcome);
   }
 
   private static String outcome(Outcome outcome) {
     String day = outcome.day().map(d -> " by day " + numbers(d)).orElse("");
-    String mode = outcome.mode().map(m -> ": " + words(m)).orElse("");
+    String mode = outcome.mode().map(m -> ": " + mode(m)).orElse("");
     String hole = outcome.hole().map(h -> " (hole " + h + ")").orElse("");
     String result = words(outcome.result());
     return result.substring(0, 1).toUpperCase(Locale.ROOT)

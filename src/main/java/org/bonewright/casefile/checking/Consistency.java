@@ -35,6 +35,7 @@ public final class Consistency {
           new PlannedStagesLieAhead(),
           new IntervalsLeadToAStage(),
           new OnlyAPairHasABoneBeside(),
+          new OnlyAForearmHasTwoBonesToFit(),
           new HolesAreOnThePlate(),
           new HolesHoldOneThing(),
           new HoldIsToldOnce(),

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.bonewright.measures.Measure;
 import org.bonewright.measures.MeasureCatalogue;
+import org.bonewright.measures.alignment.AlignmentMeasures;
 import org.bonewright.measures.care.CareMeasures;
 import org.bonewright.measures.compression.CompressionMeasures;
 import org.bonewright.measures.graft.GraftMeasures;
@@ -13,6 +14,7 @@ import org.bonewright.measures.hold.HoldMeasures;
 import org.bonewright.measures.host.HostMeasures;
 import org.bonewright.measures.infection.InfectionMeasures;
 import org.bonewright.measures.lag.LagMeasures;
+import org.bonewright.measures.limb.LimbMeasures;
 import org.bonewright.measures.line.LineMeasures;
 import org.bonewright.measures.nail.NailMeasures;
 import org.bonewright.measures.nailchange.NailChangeMeasures;
@@ -29,6 +31,7 @@ public final class EveryMeasure {
   public static MeasureCatalogue catalogue() {
     List<Measure> all =
         Stream.of(
+                AlignmentMeasures.all(),
                 CareMeasures.all(),
                 CompressionMeasures.all(),
                 GraftMeasures.all(),
@@ -38,6 +41,7 @@ public final class EveryMeasure {
                 HostMeasures.all(),
                 InfectionMeasures.all(),
                 LagMeasures.all(),
+                LimbMeasures.all(),
                 LineMeasures.all(),
                 NailMeasures.all(),
                 NailChangeMeasures.all(),

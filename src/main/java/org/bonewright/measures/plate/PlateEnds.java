@@ -12,7 +12,7 @@ import org.bonewright.bone.PlacedPlate;
  * @param near its end towards the landmark
  * @param far its other end
  */
-record PlateEnds(Dimension near, Dimension far) {
+public record PlateEnds(Dimension near, Dimension far) {
 
   /** Return the ends measured from the middle of the zone, where they can be told. */
   static Optional<PlateEnds> fromZone(PlacedPlate placed) {
@@ -20,7 +20,7 @@ record PlateEnds(Dimension near, Dimension far) {
   }
 
   /** Return the ends as levels of the bone, where they can be told. */
-  static Optional<PlateEnds> levels(PlacedPlate placed) {
+  public static Optional<PlateEnds> levels(PlacedPlate placed) {
     return between(placed, placed::level);
   }
 

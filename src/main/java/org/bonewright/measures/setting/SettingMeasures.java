@@ -20,6 +20,7 @@ public final class SettingMeasures {
         new ImplantUsed("plate-used", "plate", Plate.class),
         new MainImplantUsed(),
         new MeantToUnite(),
+        new OtherImplantThere(),
         new Planned(),
         new Setting(),
         new StillBroken());

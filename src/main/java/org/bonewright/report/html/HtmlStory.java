@@ -32,7 +32,7 @@ final class HtmlStory {
           if (chapter.unexplained()) {
             page.say(
                 "p",
-                "No technical reason is certain. Look again for infection, host and load, and at what"
+                "No grave technical reason is certain. Look again for infection, host and load, and at what"
                     + " is not looked at here.");
           }
           folded("Open", chapter.unknown());
