@@ -1,11 +1,8 @@
 package org.bonewright.principles;
 
-import java.util.EnumMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
-import org.bonewright.casefile.FailureMode;
 import org.bonewright.principles.Card.Dispute;
 import org.bonewright.principles.Card.Limit;
 import org.bonewright.principles.Card.Say;
@@ -81,21 +78,6 @@ final class CardReader {
     }
     text.done();
     return families;
-  }
-
-  /** Read how failures read: for each mode the principles to look at, in order. */
-  static Map<FailureMode, List<String>> failureModes(String yaml) {
-    CardText text = CardText.of(yaml, "failure modes");
-    CardText table =
-        text.part("modes").orElseThrow(() -> new IllegalStateException("no failure modes"));
-    Map<FailureMode, List<String>> modes = new EnumMap<>(FailureMode.class);
-    for (FailureMode mode : FailureMode.values()) {
-      String name = mode.name().toLowerCase(Locale.ROOT).replace('_', '-');
-      modes.put(mode, table.texts(name));
-    }
-    table.done();
-    text.done();
-    return modes;
   }
 
   private static Map<String, Limit> limits(CardText text) {

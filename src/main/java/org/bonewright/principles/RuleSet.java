@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.bonewright.casefile.FailureMode;
 import org.bonewright.measures.Definition;
 import org.bonewright.measures.MeasureCatalogue;
 import org.bonewright.measures.catalogue.EveryMeasure;
@@ -27,7 +26,7 @@ public final class RuleSet {
   private final Map<String, Card> cards = new LinkedHashMap<>();
   private final Map<String, Family> families = new LinkedHashMap<>();
   private final List<Family> allFamilies;
-  private final Map<FailureMode, List<String>> failureModes;
+  private final FailureTable failures;
   private final Moves moves;
   private final String version;
   private final String hash;
@@ -38,7 +37,7 @@ public final class RuleSet {
     this.version = files.read(VERSION).strip();
     this.hash = files.hash();
     Map<String, Family> known = CardReader.families(files.read(FAMILIES));
-    this.failureModes = CardReader.failureModes(files.read(FAILURE_MODES));
+    this.failures = FailureTable.read(files.read(FAILURE_MODES));
     this.moves = Moves.read(files.read(MOVES));
     this.allFamilies = known.values().stream().sorted(Comparator.comparing(Family::order)).toList();
     files.paths(".yaml").stream()
@@ -108,9 +107,9 @@ public final class RuleSet {
     return allFamilies;
   }
 
-  /** Return the principles that a failure mode points to, in order; some may not exist yet. */
-  public List<String> principlesOf(FailureMode mode) {
-    return failureModes.getOrDefault(mode, List.of());
+  /** Return how failures read. */
+  public FailureTable failures() {
+    return failures;
   }
 
   /** Return what remedies do, and which pull against each other. */

@@ -101,6 +101,7 @@ public final class JsonReport {
     headlines.forEach(
         headline -> {
           ObjectNode node = array.addObject().put("cause", headline.cause());
+          node.put("placedBy", headline.placedBy());
           line(node.putObject("lead"), headline.lead());
           lines(node.putArray("nested"), headline.nested());
         });

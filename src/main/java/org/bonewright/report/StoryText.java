@@ -10,6 +10,7 @@ import org.bonewright.review.Line;
 /** The account of one operation after another, as text. */
 final class StoryText {
 
+  private static final String FITS = "fits";
   private static final int MOST_IN_FULL = 3;
 
   /** Of what does not fit the failure only the first critical one is told; the rest by title. */
@@ -31,7 +32,7 @@ final class StoryText {
     page.hanging(
         chapter.subject() + "  ",
         chapter.what() + outcome + "." + (verbose || met == 0 ? "" : " Met: " + met + "."));
-    headlines("  fits   ", chapter.fits(), Severity.NOTE, MOST_IN_FULL);
+    headlines("  " + FITS + "   ", chapter.fits(), Severity.NOTE, MOST_IN_FULL);
     boolean first = chapter.fits().isEmpty();
     headlines(
         first ? "  unmet  " : "  also   ",
@@ -40,11 +41,11 @@ final class StoryText {
         first ? MOST_IN_FULL : MOST_BESIDE);
     if (chapter.unexplained()) {
       page.hanging(
-          "  unmet  ",
+          "  reason ",
           (chapter.unknown().isEmpty()
-                  ? "Nothing that explains the failure."
-                  : "Nothing for certain; what is open below may explain the failure.")
-              + " Infection, host, load and what is not looked at here remain.");
+                  ? "No technical reason found."
+                  : "No technical reason for certain; what is open below may be one.")
+              + " Look again for infection, host and load, and at what is not looked at here.");
     }
     open(chapter.unknown());
     if (!chapter.noRecord().isEmpty()) {
@@ -82,7 +83,14 @@ final class StoryText {
 
   private void headline(String mark, Headline headline) {
     Line lead = headline.lead();
-    page.hanging(mark, severity(lead) + lead.title() + ". " + lead.words() + remarks(lead));
+    page.hanging(
+        mark,
+        severity(lead)
+            + lead.title()
+            + ". "
+            + lead.words()
+            + remarks(lead)
+            + placed(headline, mark));
     if (verbose) {
       detail("", lead);
     }
@@ -92,6 +100,11 @@ final class StoryText {
     if (verbose) {
       headline.nested().forEach(line -> detail(line.title() + ": " + line.words(), line));
     }
+  }
+
+  /** The title of the account says that the failure mode places what fits. */
+  private String placed(Headline headline, String mark) {
+    return mark.strip().equals(FITS) && !verbose ? "" : " [by " + headline.placedBy() + "]";
   }
 
   /** What the past leaves open is folded: the grave by title, the rest by number. */

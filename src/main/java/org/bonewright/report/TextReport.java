@@ -66,7 +66,8 @@ public final class TextReport {
       return;
     }
     if (!done.isEmpty()) {
-      page.title("WHAT WAS DONE, AND HOW IT STANDS TO THE PRINCIPLES");
+      page.title(
+          "WHAT WAS DONE, AND HOW IT STANDS TO THE PRINCIPLES (fits: placed by how it failed)");
       done.forEach(new StoryText(page, verbose)::chapter);
     }
     if (!verbose && done.size() < LEAST_FOR_TABLE) {

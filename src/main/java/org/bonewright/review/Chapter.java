@@ -10,7 +10,8 @@ import java.util.Optional;
  * @param planned whether it is still to be done
  * @param what what was done, or is to be done, in a few clauses
  * @param outcome what became of it; empty for a plan
- * @param unexplained whether it failed and nothing that it certainly left unmet was found
+ * @param unexplained whether it failed and no technical principle was certainly unmet at major or
+ *     more
  * @param fits findings of which one fits how it failed, in the order of the table of failure modes
  * @param others the other findings, the most severe first; for a plan all of them
  * @param met what was met

@@ -1,15 +1,10 @@
 package org.bonewright.review;
 
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.bonewright.casefile.Finding;
 import org.bonewright.casefile.Operation;
-import org.bonewright.casefile.Outcome;
 import org.bonewright.casefile.Quantity;
 import org.bonewright.measures.Subject;
 import org.bonewright.measures.healing.Course;
@@ -37,18 +32,17 @@ final class ChapterMaker {
   }
 
   Chapter chapter(Subject subject, List<Judgement> judgements) {
-    List<String> fitting = fitting(subject);
-    List<Headline> headlines =
-        headlines(fittingFirst(sorted(judgements, VerdictKind.UNMET), fitting));
+    List<Judgement> unmet = sorted(judgements, VerdictKind.UNMET);
+    FailureReasons reasons = new FailureReasons(subject, unmet, rules.failures(), lines);
     List<Judgement> unknown = sorted(judgements, VerdictKind.UNKNOWN);
     return new Chapter(
         subject.id(),
         subject.planned(),
         what(subject),
         subject.planned() ? Optional.empty() : Said.outcome(subject.operation()),
-        headlines.isEmpty() && failed(subject),
-        headlines.stream().filter(h -> fits(h, fitting)).toList(),
-        headlines.stream().filter(h -> !fits(h, fitting)).toList(),
+        reasons.unexplained(),
+        reasons.fits(),
+        reasons.others(),
         sorted(judgements, VerdictKind.MET).stream().map(lines::line).toList(),
         unknown.stream().filter(j -> !nothingRecorded(subject, j)).map(lines::line).toList(),
         unknown.stream()
@@ -58,45 +52,8 @@ final class ChapterMaker {
         sorted(judgements, VerdictKind.NOT_APPLICABLE).size());
   }
 
-  private static boolean fits(Headline headline, List<String> fitting) {
-    return Stream.concat(Stream.of(headline.lead()), headline.nested().stream())
-        .map(Line::principle)
-        .anyMatch(fitting::contains);
-  }
-
-  private static boolean failed(Subject subject) {
-    return !subject.planned()
-        && subject
-            .operation()
-            .outcome()
-            .map(outcome -> outcome.result() == Outcome.Result.FAILED)
-            .orElse(false);
-  }
-
-  private static List<Judgement> fittingFirst(List<Judgement> unmet, List<String> fitting) {
-    return unmet.stream()
-        .sorted(
-            Comparator.comparingInt(
-                j ->
-                    fitting.contains(j.card().id())
-                        ? fitting.indexOf(j.card().id())
-                        : fitting.size()))
-        .toList();
-  }
-
   private static List<Judgement> sorted(List<Judgement> judgements, VerdictKind kind) {
     return judgements.stream().filter(j -> j.is(kind)).sorted(WORST_FIRST).toList();
-  }
-
-  /** The principles to look at for how an operation failed, in the order of the table. */
-  private List<String> fitting(Subject subject) {
-    return subject
-        .operation()
-        .outcome()
-        .filter(outcome -> !subject.planned())
-        .flatMap(Outcome::mode)
-        .map(rules::principlesOf)
-        .orElse(List.of());
   }
 
   /** What the past did not record at all is one line, not a row of unknowns. */
@@ -118,28 +75,6 @@ final class ChapterMaker {
         && subject.latest(Finding::infection).isEmpty()
         && subject.operation().samples().isEmpty()
         && judgement.verdict() instanceof Verdict.Unknown;
-  }
-
-  private List<Headline> headlines(List<Judgement> inOrder) {
-    Map<String, List<Line>> byCause = new LinkedHashMap<>();
-    inOrder.forEach(
-        j ->
-            byCause
-                .computeIfAbsent(j.card().cause(), cause -> new ArrayList<>())
-                .add(lines.line(j)));
-    List<Headline> headlines = new ArrayList<>();
-    byCause.forEach((cause, found) -> headlines.add(gravestFirst(cause, found)));
-    return headlines;
-  }
-
-  /**
-   * A headline is as grave as the gravest that it covers; of equals the one that fits best leads.
-   */
-  private static Headline gravestFirst(String cause, List<Line> found) {
-    List<Line> ordered = new ArrayList<>(found);
-    ordered.sort(
-        Comparator.comparing((Line line) -> line.severity().orElse(Severity.NOTE)).reversed());
-    return new Headline(cause, ordered.get(0), List.copyOf(ordered.subList(1, ordered.size())));
   }
 
   private static String what(Subject subject) {

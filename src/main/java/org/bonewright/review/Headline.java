@@ -9,5 +9,7 @@ import java.util.List;
  * @param cause the cause, as a word
  * @param lead the finding that leads
  * @param nested the others
+ * @param placedBy what put it in its place: failure mode, time of failure, severity, shortfall or
+ *     name
  */
-public record Headline(String cause, Line lead, List<Line> nested) {}
+public record Headline(String cause, Line lead, List<Line> nested, String placedBy) {}

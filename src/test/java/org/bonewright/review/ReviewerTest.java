@@ -193,7 +193,13 @@ class ReviewerTest {
               .at(
                   "/operations/0/compression",
                   "{screws: 2, prebent: 'yes', prebendMm: 1.5, gapBeforeMm: 1}")
-              .at("/operations/0/fixation/0", "{place: {firstHoleMm: 108}}");
+              .at("/operations/0/fixation/0", "{place: {firstHoleMm: 108}}")
+              .at("/operations/0", "{outcome: {result: 'united', day: 200}}")
+              .with(
+                  """
+                  {findings: [{day: 200, diagnosis: 'united', pain: 0, motionAtSite: 'absent',
+                    films: [{callus: 'none', line: 'gone', cortices: [3, 3, 3, 3], lucentScrews: []}]}]}
+                  """);
       assertThat(review(text).questions()).isEmpty();
     }
   }

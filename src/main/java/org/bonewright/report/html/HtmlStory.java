@@ -32,8 +32,8 @@ final class HtmlStory {
           if (chapter.unexplained()) {
             page.say(
                 "p",
-                "Nothing certain explains the failure. Infection, host, load and what is not looked"
-                    + " at here remain.");
+                "No technical reason is certain. Look again for infection, host and load, and at what"
+                    + " is not looked at here.");
           }
           folded("Open", chapter.unknown());
           folded("Met", chapter.met());
@@ -110,6 +110,8 @@ final class HtmlStory {
                         "li",
                         () -> {
                           line(headline.lead());
+                          page.words(" ");
+                          page.say("small", "[placed by " + headline.placedBy() + "]");
                           nested(headline.nested());
                         })));
   }
