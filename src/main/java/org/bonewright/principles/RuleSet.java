@@ -19,6 +19,7 @@ public final class RuleSet {
   private static final String FAMILIES = "families.yaml";
   private static final String FAILURE_MODES = "failure-modes.yaml";
   private static final String MOVES = "moves.yaml";
+  private static final String PROGNOSIS = "prognosis.yaml";
   private static final String WAITING = "waiting.yaml";
   private static final String VERSION = "version.txt";
 
@@ -30,6 +31,7 @@ public final class RuleSet {
   private final List<Family> allFamilies;
   private final FailureTable failures;
   private final Moves moves;
+  private final Prognosis prognosis;
   private final List<Waiting> waiting;
   private final String version;
   private final String hash;
@@ -42,6 +44,7 @@ public final class RuleSet {
     Map<String, Family> known = CardReader.families(files.read(FAMILIES));
     this.failures = FailureTable.read(files.read(FAILURE_MODES));
     this.moves = Moves.read(files.read(MOVES));
+    this.prognosis = Prognosis.read(files.read(PROGNOSIS));
     this.allFamilies = known.values().stream().sorted(Comparator.comparing(Family::order)).toList();
     files.paths(".yaml").stream()
         .filter(path -> path.indexOf('/') > 0 && isPromise(files, path))
@@ -156,6 +159,11 @@ public final class RuleSet {
   /** Return how failures read. */
   public FailureTable failures() {
     return failures;
+  }
+
+  /** Return what was published of the next operation. */
+  public Prognosis prognosis() {
+    return prognosis;
   }
 
   /** Return what remedies do, and which pull against each other. */

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.bonewright.principles.Severity;
 import org.bonewright.review.Chapter;
 import org.bonewright.review.Headline;
+import org.bonewright.review.History;
 import org.bonewright.review.Line;
 import org.bonewright.review.PlanDemands;
 import org.bonewright.review.PrincipleTable;
@@ -37,6 +38,7 @@ public final class JsonReport {
     review.questions().forEach(question -> question(questions.addObject(), question));
     ArrayNode chapters = root.putArray("chapters");
     review.chapters().forEach(chapter -> chapter(chapters.addObject(), chapter));
+    history(root.putObject("history"), review.history());
     table(root.putObject("table"), review.table());
     ArrayNode demands = root.putArray("demands");
     review.demands().forEach(demand -> demands(demands.addObject(), demand));
@@ -105,6 +107,12 @@ public final class JsonReport {
           line(node.putObject("lead"), headline.lead());
           lines(node.putArray("nested"), headline.nested());
         });
+  }
+
+  private static void history(ObjectNode node, History history) {
+    texts(node, "neverAddressed", history.neverAddressed());
+    texts(node, "triedTwice", history.triedTwice());
+    history.prognosis().ifPresent(line -> node.put("prognosis", line));
   }
 
   private static void table(ObjectNode node, PrincipleTable table) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import org.bonewright.review.Assumption;
 import org.bonewright.review.Chapter;
+import org.bonewright.review.History;
 import org.bonewright.review.PlanDemands;
 import org.bonewright.review.Question;
 import org.bonewright.review.RedFlag;
@@ -15,6 +16,7 @@ public final class TextReport {
 
   private static final int MOST_QUESTIONS = 7;
   private static final int MOST_ASSUMPTIONS = 1;
+  private static final int MOST_LESSONS = 3;
 
   /** With fewer operations the account of each says as much as a table of them. */
   private static final int LEAST_FOR_TABLE = 3;
@@ -70,13 +72,36 @@ public final class TextReport {
           "WHAT WAS DONE, AND HOW IT STANDS TO THE PRINCIPLES (fits: placed by how it failed)");
       done.forEach(new StoryText(page, verbose)::chapter);
     }
-    if (!verbose && (done.size() < LEAST_FOR_TABLE || !TableText.tells(review.table()))) {
+    if (!verbose && done.size() < LEAST_FOR_TABLE) {
+      return;
+    }
+    if (!verbose && !TableText.tells(review.table())) {
+      page.title("WHAT CAME BACK: nothing");
+      history(page, review.history());
       return;
     }
     page.title(
         (verbose ? "ALL PRINCIPLES" : "WHAT CAME BACK")
             + " (severity: unmet; ?: open, at worst so; dot: does not apply)");
     TableText.write(page, review.table(), verbose);
+    history(page, review.history());
+  }
+
+  private void history(Page page, History history) {
+    if (!history.neverAddressed().isEmpty()) {
+      page.hanging("  not yet put right: ", listed(history.neverAddressed()));
+    }
+    if (!history.triedTwice().isEmpty()) {
+      page.hanging("  tried twice: ", listed(history.triedTwice()));
+    }
+    history.prognosis().ifPresent(line -> page.hanging("  published: ", line));
+  }
+
+  private String listed(List<String> lessons) {
+    int shown = verbose ? lessons.size() : Math.min(MOST_LESSONS, lessons.size());
+    int more = lessons.size() - shown;
+    return String.join("; ", lessons.subList(0, shown))
+        + (more == 0 ? "." : "; and " + more + " more.");
   }
 
   private static void heading(Page page, Review review) {

@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param redFlags what must go to a human at once; may be empty
  * @param summary the upshot in one or two sentences
  * @param chapters one for each operation, then one for each stage and plan, in order of time
+ * @param history what the operations so far teach together
  * @param table the principles against the operations
  * @param demands what each plan must achieve and whether it does
  * @param questions what to find out first, most decisive first
@@ -27,6 +28,7 @@ public record Review(
     List<RedFlag> redFlags,
     String summary,
     List<Chapter> chapters,
+    History history,
     PrincipleTable table,
     List<PlanDemands> demands,
     List<Question> questions,

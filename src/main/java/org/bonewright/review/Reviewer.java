@@ -31,6 +31,7 @@ public final class Reviewer {
         RedFlags.of(caseFile, judged.subjects()),
         Summary.of(judged, decisive),
         judged.subjects().stream().map(s -> chapters.chapter(s, judged.of(s))).toList(),
+        new HistoryMaker(judged, rules).history(),
         TableMaker.table(judged, rules),
         new DemandMaker(judged, rules, lines).demands(),
         QuestionMaker.questions(judged),

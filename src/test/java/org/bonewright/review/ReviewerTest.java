@@ -198,7 +198,7 @@ class ReviewerTest {
               .with(
                   """
                   {findings: [{day: 200, diagnosis: 'united', pain: 0, motionAtSite: 'absent',
-                    films: [{callus: 'none', line: 'gone', cortices: [3, 3, 3, 3], lucentScrews: []}]}]}
+                    films: [{view: 'ap-lateral', callus: 'none', line: 'gone', cortices: [3, 3, 3, 3], lucentScrews: []}]}]}
                   """);
       assertThat(review(text).questions()).isEmpty();
     }

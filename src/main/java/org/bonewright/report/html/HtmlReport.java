@@ -48,6 +48,7 @@ public final class HtmlReport {
         page,
         "What was done, and how it stands to the principles",
         () -> review.chapters().stream().filter(c -> !c.planned()).forEach(story::chapter));
+    HtmlHistory.write(page, review.history());
     review
         .demands()
         .forEach(
