@@ -13,8 +13,13 @@ public final class HistoryMeasures {
     return List.of(
         new FailedBefore(),
         new FailedFactorsChanged(),
+        new FailureClass(),
+        new FailureModeRecorded(),
+        new GraftsBefore(),
         new GraftsWithoutMechanics(),
         new HoldChanged(),
-        new MechanicsChanged());
+        new MechanicsChanged(),
+        new OperationFailed(),
+        new WeeksToFailure());
   }
 }
