@@ -116,7 +116,10 @@ class MechanicalFaultsTest {
   void a_finding_is_cleared_when_it_is_certainly_gone_and_perhaps_when_that_is_open() {
     Map<String, List<Judgement>> judged =
         Map.of(
-            "op-1", List.of(span(MAJOR), hold(MAJOR)), "plan-a/stage-1", List.of(span(MET), hold(MAJOR)));
+            "op-1",
+            List.of(span(MAJOR), hold(MAJOR)),
+            "plan-a/stage-1",
+            List.of(span(MET), hold(MAJOR)));
     assertThat(count(MechanicalFaults.CLEARED, "plan-a", ONCE, judged)).isEqualTo("1");
     Map<String, List<Judgement>> open =
         Map.of("op-1", List.of(span(MAJOR)), "plan-a/stage-1", List.of(span(OPEN)));

@@ -54,8 +54,7 @@ class FailureReadTest {
     "no-union-metal-intact, other"
   })
   void sort_modes_by_what_their_time_tells(String mode, String kind) {
-    assertThat(
-            Taken.of("failure-class", ended("{result: 'failed', mode: '" + mode + "'}"), "op-1"))
+    assertThat(Taken.of("failure-class", ended("{result: 'failed', mode: '" + mode + "'}"), "op-1"))
         .isEqualTo(kind + " fact");
   }
 
@@ -76,9 +75,7 @@ class FailureReadTest {
           """)
   void earlier_grafts_are_counted_and_silence_may_be_one(String biology, String reads) {
     CaseText planned =
-        CaseText.plated()
-            .redone("plate-bent")
-            .at("/operations/0", "{biology: " + biology + "}");
+        CaseText.plated().redone("plate-bent").at("/operations/0", "{biology: " + biology + "}");
     assertThat(Taken.of("grafts-before", planned, "plan-a")).isEqualTo(reads);
   }
 }

@@ -25,8 +25,7 @@ class MetalsMixedTest {
     CaseText text =
         CaseText.plated()
             .at("/operations/0", "{fixation: [" + plate("a", one) + ", " + plate("b", two) + "]}");
-    assertThat(Taken.of("metals-mixed", text))
-        .isEqualTo(reads);
+    assertThat(Taken.of("metals-mixed", text)).isEqualTo(reads);
   }
 
   @ParameterizedTest(name = "one plate of {0}")
