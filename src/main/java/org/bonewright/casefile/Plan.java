@@ -14,6 +14,8 @@ public record Plan(
     @Meaning("Whether it is the one to be carried out.") Optional<Boolean> chosen,
     @Meaning("Its stages in order.") List<Operation> stages,
     @Meaning("Who acts on late culture results, and how.") Optional<String> resultPath,
+    @Meaning("Whether the patient is sent to an endocrinologist before it.")
+        Optional<Answer> endocrineReferral,
     @Meaning("What would lead to acting again.") List<String> triggers,
     @Meaning("Where and when it was discussed.") Optional<String> discussion,
     @Meaning("What else was considered.") List<String> alternatives) {}

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import org.bonewright.casefile.Operation;
 import org.bonewright.casefile.Outcome;
 import org.bonewright.measures.Definition;
@@ -15,14 +16,20 @@ import org.bonewright.measures.Subject;
 
 /**
  * Counts of mechanical principles that are unmet at major or critical: here, in the operation
- * before, and of the latter those that still are. Mechanical are the families of stability,
- * compression, plate, hold and nail.
+ * before, and of the latter those that still are and those that are not any more. Beside them
+ * stands the count of grave findings of every family in the operation before. Mechanical are the
+ * families of stability, compression, plate, hold and nail.
  */
 final class MechanicalFaults {
 
   static final String HERE = "mechanical-faults-here";
   static final String BEFORE = "mechanical-faults-before";
   static final String LEFT = "mechanical-faults-left";
+  static final String CLEARED = "mechanical-faults-cleared";
+  static final String GRAVE = "grave-findings-before";
+
+  /** A gap in the notes makes no bone fail. */
+  private static final String RECORDS = "records";
 
   private static final Set<String> FAMILIES =
       Set.of("stability", "compression", "plate", "hold", "nail");
@@ -58,6 +65,18 @@ final class MechanicalFaults {
         "Of these, still unmet",
         "of the mechanical findings of the operation before those that are still unmet at major or"
             + " critical; from certainly to possibly so");
+    add(
+        all,
+        CLEARED,
+        "Of these, corrected",
+        "of the mechanical findings of the operation before those that are no longer unmet at major"
+            + " or critical; from certainly to possibly so");
+    add(
+        all,
+        GRAVE,
+        "Grave findings before",
+        "principles of every family, those of the records left out, that the last operation before"
+            + " leaves unmet at major or critical; from certainly to possibly so");
     return all;
   }
 
@@ -83,8 +102,17 @@ final class MechanicalFaults {
     if (before.isEmpty()) {
       return new Reading.None("no operation before");
     }
+    if (id.equals(GRAVE)) {
+      return count(faults(of(before.get().id()), judged -> !judged.card().cause().equals(RECORDS)));
+    }
     Map<String, Fault> then = faults(of(before.get().id()));
-    return count(id.equals(BEFORE) ? then : both(then, here));
+    return count(
+        switch (id) {
+          case BEFORE -> then;
+          case LEFT -> both(then, here);
+          case CLEARED -> cleared(then, here);
+          default -> throw new IllegalArgumentException("no such count: " + id);
+        });
   }
 
   private static Map<String, Fault> both(Map<String, Fault> then, Map<String, Fault> here) {
@@ -97,6 +125,18 @@ final class MechanicalFaults {
           }
         });
     return left;
+  }
+
+  private static Map<String, Fault> cleared(Map<String, Fault> then, Map<String, Fault> here) {
+    Map<String, Fault> cleared = new TreeMap<>();
+    then.forEach(
+        (principle, fault) -> {
+          Fault now = here.get(principle);
+          if (now != Fault.CERTAIN) {
+            cleared.put(principle, now == null ? fault : Fault.POSSIBLE);
+          }
+        });
+    return cleared;
   }
 
   private static Reading count(Map<String, Fault> faults) {
@@ -114,9 +154,14 @@ final class MechanicalFaults {
   }
 
   private static Map<String, Fault> faults(List<Judgement> judgements) {
+    return faults(judgements, judged -> FAMILIES.contains(judged.family().id()));
+  }
+
+  private static Map<String, Fault> faults(
+      List<Judgement> judgements, Predicate<Judgement> counted) {
     Map<String, Fault> faults = new TreeMap<>();
     for (Judgement judgement : judgements) {
-      if (FAMILIES.contains(judgement.family().id())) {
+      if (counted.test(judgement)) {
         fault(judgement.verdict())
             .ifPresent(
                 fault ->

@@ -57,8 +57,13 @@ public final class TextReport {
     }
     assumptions(page, review.assumptions());
     page.title("NOT LOOKED AT, AND CAUTIONS");
-    page.hanging("  ", String.join(" ", review.notChecked()));
-    page.hanging("  ", String.join(" ", review.cautions()) + " " + versions(review.versions()));
+    page.hanging(
+        "  ",
+        String.join(" ", review.notChecked())
+            + " "
+            + String.join(" ", review.cautions())
+            + " "
+            + versions(review.versions()));
     return page.text();
   }
 

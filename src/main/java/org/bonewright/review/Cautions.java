@@ -43,7 +43,7 @@ public final class Cautions {
               + String.join("; ", empty)
               + ".");
     }
-    lines.add("No forces computed.");
+    lines.add("No forces are computed.");
     return List.copyOf(lines);
   }
 }

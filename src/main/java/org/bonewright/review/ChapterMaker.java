@@ -17,6 +17,7 @@ import org.bonewright.principles.VerdictKind;
 /** Makes the account of one subject. */
 final class ChapterMaker {
 
+  /** A gap in the notes makes no bone fail. */
   private static final Comparator<Judgement> WORST_FIRST =
       Comparator.comparing((Judgement j) -> j.severity().orElse(Severity.NOTE))
           .reversed()

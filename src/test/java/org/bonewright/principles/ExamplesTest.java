@@ -31,7 +31,9 @@ class ExamplesTest {
 
   private static final RuleSet RULES = RuleSet.built();
   private static final String ENDING = ".examples.yaml";
+  private static final Judge JUDGE = new Judge(RULES);
   private static final Map<String, Examples> READ = new ConcurrentHashMap<>();
+  private static final Map<String, JudgedCase> UNCHANGED = new ConcurrentHashMap<>();
 
   @TestFactory
   Stream<DynamicTest> lines() {
@@ -112,8 +114,7 @@ class ExamplesTest {
   }
 
   private static Judgement judgement(Card card, CaseLine line) {
-    JudgedCase judged =
-        new Judge(RULES).judge(BaseCase.of(line.base()).patched(line.patch()).caseFile());
+    JudgedCase judged = judged(line);
     Subject subject =
         judged.subjects().stream()
             .filter(s -> s.id().equals(line.on()))
@@ -122,6 +123,17 @@ class ExamplesTest {
     return judged
         .of(subject, card.id())
         .orElseThrow(() -> new IllegalArgumentException("not judged on " + line.on()));
+  }
+
+  /** Many cards look at a base case as it is; it is judged once. */
+  private static JudgedCase judged(CaseLine line) {
+    return line.patch().strip().equals("[]")
+        ? UNCHANGED.computeIfAbsent(line.base(), base -> judged(BaseCase.of(base)))
+        : judged(BaseCase.of(line.base()).patched(line.patch()));
+  }
+
+  private static JudgedCase judged(BaseCase base) {
+    return JUDGE.judge(base.caseFile());
   }
 
   private static Map<String, String> shown(Map<String, Reading> readings, CaseLine line) {

@@ -111,4 +111,30 @@ class MechanicalFaultsTest {
     assertThat(count(MechanicalFaults.BEFORE, "plan-a/stage-1", staged, Map.of()))
         .isEqualTo("none");
   }
+
+  @Test
+  void a_finding_is_cleared_when_it_is_certainly_gone_and_perhaps_when_that_is_open() {
+    Map<String, List<Judgement>> judged =
+        Map.of(
+            "op-1",
+            List.of(span(MAJOR), hold(MAJOR)),
+            "plan-a/stage-1",
+            List.of(span(MET), hold(MAJOR)));
+    assertThat(count(MechanicalFaults.CLEARED, "plan-a", ONCE, judged)).isEqualTo("1");
+    Map<String, List<Judgement>> open =
+        Map.of("op-1", List.of(span(MAJOR)), "plan-a/stage-1", List.of(span(OPEN)));
+    assertThat(count(MechanicalFaults.CLEARED, "plan-a", ONCE, open)).isEqualTo("0–1");
+  }
+
+  @Test
+  void grave_findings_are_those_of_every_family_but_of_the_records() {
+    Map<String, List<Judgement>> judged =
+        Map.of(
+            "op-1",
+            List.of(
+                span(MINOR),
+                judgement("five-deep-samples", MAJOR),
+                judgement("failure-mode-read", MAJOR)));
+    assertThat(count(MechanicalFaults.GRAVE, "plan-a", ONCE, judged)).isEqualTo("1");
+  }
 }

@@ -17,7 +17,7 @@ class HistoryTest {
 
   private static CaseText weak() {
     return CaseText.plated()
-        .at("/operations/0/fixation/0", "{screws: [{at: [1, 3, 8, 10], type: 'cortical'}]}");
+        .at("/operations/0/fixation/0", "{screws: [{at: [1, 10], type: 'cortical'}]}");
   }
 
   @Test

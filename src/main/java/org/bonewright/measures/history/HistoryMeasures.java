@@ -13,9 +13,14 @@ public final class HistoryMeasures {
     return List.of(
         new FailedBefore(),
         new FailedFactorsChanged(),
+        new FailureClass(),
+        new FailureModeRecorded(),
+        new GraftsBefore(),
         new GraftsWithoutMechanics(),
         new HoldChanged(),
         new MechanicsChanged(),
-        new StabilityAdded());
+        new StabilityAdded(),
+        new OperationFailed(),
+        new WeeksToFailure());
   }
 }

@@ -11,8 +11,11 @@ public final class HostMeasures {
   /** Return each of them. */
   public static List<Measure> all() {
     return List.of(
+        new ComplexityFactors(),
+        new DrugsListed(),
         new DrugUse(DrugUse.Group.ANTIRESORPTIVE),
         new DrugUse(DrugUse.Group.SLOWING),
+        new EndocrineCheck(),
         new HostNumber(HostNumber.What.ALBUMIN),
         new HostNumber(HostNumber.What.HBA1C),
         new HostNumber(HostNumber.What.RADIATION),
@@ -21,6 +24,7 @@ public final class HostMeasures {
         new HostWord(HostWord.What.SMOKING),
         new HostWord(HostWord.What.TUMOUR),
         new MalnutritionRisk(),
-        new SmokeFreeDays());
+        new SmokeFreeDays(),
+        new TeamReview());
   }
 }

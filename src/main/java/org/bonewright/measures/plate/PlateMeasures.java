@@ -19,6 +19,7 @@ public final class PlateMeasures {
         new HolesOverLine(HolesOverLine.Count.OPEN),
         new HolesOverLine(HolesOverLine.Count.SCREW_IN_ZONE),
         new HolesOverLine(HolesOverLine.Count.SCREW_FREE),
+        new MetalsMixed(),
         new OpenHoleClearance(),
         new OuterAtZone(),
         new OverlapFixed(),

@@ -1,0 +1,43 @@
+package org.bonewright.measures.plate;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.bonewright.casefile.CaseText;
+import org.bonewright.measures.Taken;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class MetalsMixedTest {
+
+  private static final String PLATE = "{id: '%s', kind: 'plate'%s}";
+
+  @ParameterizedTest(name = "plates of {0} and {1}: {2}")
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          steel-cold-worked  | titanium-alloy    | yes fact
+          titanium-unalloyed | titanium-alloy    | no fact
+          steel-cold-worked  | steel-annealed    | no fact
+          steel-cold-worked  |                   | no or yes fact, ask op-1/b/material
+          """)
+  void steel_beside_titanium_is_mixed(String one, String two, String reads) {
+    CaseText text =
+        CaseText.plated()
+            .at("/operations/0", "{fixation: [" + plate("a", one) + ", " + plate("b", two) + "]}");
+    assertThat(Taken.of("metals-mixed", text)).isEqualTo(reads);
+  }
+
+  @ParameterizedTest(name = "one plate of {0}")
+  @CsvSource(delimiter = '|', textBlock = "titanium-alloy\n''\n")
+  void one_piece_mixes_nothing(String metal) {
+    CaseText text =
+        CaseText.plated().at("/operations/0", "{fixation: [" + plate("a", metal) + "]}");
+    assertThat(Taken.of("metals-mixed", text)).isEqualTo("no fact");
+  }
+
+  private static String plate(String id, String metal) {
+    boolean told = metal != null && !metal.isEmpty();
+    return PLATE.formatted(id, told ? ", material: '" + metal + "'" : "");
+  }
+}
