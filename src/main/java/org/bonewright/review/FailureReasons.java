@@ -56,10 +56,6 @@ final class FailureReasons {
         Optional.of(subject).filter(s -> !s.planned()).map(Subject::operation).filter(Failed::is);
     this.mode = failed.flatMap(Operation::outcome).flatMap(Outcome::mode);
     this.weeks = failed.flatMap(FailureReasons::weeks);
-    this.unexplained =
-        failed.isPresent()
-            && mode.filter(FailureMode.INFECTION::equals).isEmpty()
-            && unmet.stream().noneMatch(this::isTechnicalReason);
     List<Judgement> ordered = unmet.stream().sorted(order()).toList();
     Map<String, List<Judgement>> byCause = new LinkedHashMap<>();
     ordered.forEach(
@@ -67,6 +63,11 @@ final class FailureReasons {
     List<List<Judgement>> groups = List.copyOf(byCause.values());
     split(groups.stream().filter(group -> inRow(group.get(0))).toList(), fits);
     split(groups.stream().filter(group -> !inRow(group.get(0))).toList(), others);
+    this.unexplained =
+        failed.isPresent()
+            && mode.filter(FailureMode.INFECTION::equals).isEmpty()
+            && fits.isEmpty()
+            && unmet.stream().noneMatch(this::isTechnicalReason);
   }
 
   /** Return the findings of which one fits how it failed, best first. */
@@ -80,8 +81,8 @@ final class FailureReasons {
   }
 
   /**
-   * Return whether it failed, not by infection, and no technical principle is certainly unmet at
-   * major or more.
+   * Return whether it failed, not by infection, nothing fits how it failed, and no technical
+   * principle is certainly unmet at major or more.
    */
   boolean unexplained() {
     return unexplained;

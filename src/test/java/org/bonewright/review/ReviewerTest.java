@@ -194,10 +194,15 @@ class ReviewerTest {
                   "/operations/0/compression",
                   "{screws: 2, prebent: 'yes', prebendMm: 1.5, gapBeforeMm: 1}")
               .at("/operations/0/fixation/0", "{place: {firstHoleMm: 108}}")
-              .at("/operations/0", "{outcome: {result: 'united', day: 200}}")
+              .at(
+                  "/operations/0",
+                  """
+                  {outcome: {result: 'united', day: 200}, approach: 'anterolateral', resection: [],
+                    strippedPercent: 25, reduction: {rotationDeg: 0, shorteningMm: 0}}
+                  """)
               .with(
                   """
-                  {findings: [{day: 200, diagnosis: 'united', pain: 0, motionAtSite: 'absent',
+                  {findings: [{day: 200, nerve: {name: 'peroneal', function: 'intact'}, diagnosis: 'united', pain: 0, motionAtSite: 'absent',
                     films: [{view: 'ap-lateral', callus: 'none', line: 'gone', cortices: [3, 3, 3, 3], lucentScrews: []}]}]}
                   """);
       assertThat(review(text).questions()).isEmpty();
