@@ -1,6 +1,5 @@
 package org.bonewright.report;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.bonewright.review.Assumption;
@@ -153,44 +152,12 @@ public final class TextReport {
       Question question = questions.get(i);
       page.hanging(
           String.format(Locale.ROOT, "  %d ", i + 1),
-          about(question, review)
-              + question.question()
-              + " "
-              + settled(question)
+          QuestionText.of(question, review, verbose ? Integer.MAX_VALUE : 1)
               + (verbose ? " [" + question.field() + "]" : ""));
     }
     if (shown < questions.size()) {
       page.line("  and " + (questions.size() - shown) + " more with --verbose");
     }
-  }
-
-  /** Which operation a question is about; many are asked of several. */
-  private static String about(Question question, Review review) {
-    return review.chapters().stream()
-        .map(Chapter::subject)
-        .filter(subject -> question.field().startsWith(subject + "/"))
-        .max(Comparator.comparingInt(String::length))
-        .map(subject -> subject + ": ")
-        .orElse("");
-  }
-
-  private String settled(Question question) {
-    if (question.settles().isEmpty()) {
-      return "Needed, with others, for "
-          + question.touches()
-          + (question.touches() == 1 ? " verdict." : " verdicts.");
-    }
-    int shown = verbose ? question.settles().size() : Math.min(1, question.settles().size());
-    int more = question.settles().size() - shown;
-    return "Settles "
-        + String.join(
-            "; ",
-            question.settles().stream()
-                .limit(shown)
-                .map(s -> s.title() + " (" + s.subject() + ", " + s.worst().word() + ")")
-                .toList())
-        + (more == 0 ? "" : " and " + more + " more")
-        + ".";
   }
 
   private static void plan(Page page, Chapter chapter) {

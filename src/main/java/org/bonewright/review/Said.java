@@ -1,6 +1,8 @@
 package org.bonewright.review;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -145,13 +147,15 @@ final class Said {
     return words.toString();
   }
 
+  /** The surface by its nearest name; an angle of its own is told beside it. */
   private static String surface(Direction direction) {
-    for (Direction.Named named : Direction.Named.values()) {
-      if (named.direction().equals(direction)) {
-        return words(named);
-      }
-    }
-    return Dimension.number(direction.degrees()) + "°";
+    Direction.Named nearest =
+        Arrays.stream(Direction.Named.values())
+            .min(Comparator.comparingDouble(named -> named.direction().angleTo(direction)))
+            .orElseThrow();
+    return nearest.direction().equals(direction)
+        ? words(nearest)
+        : words(nearest) + " (" + Dimension.number(direction.degrees()) + "°)";
   }
 
   private static String mode(FailureMode mode) {

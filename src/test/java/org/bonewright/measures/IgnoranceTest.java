@@ -30,16 +30,17 @@ class IgnoranceTest {
 
   /**
    * Fields whose absence says something, or falls back on something else that the file says: plans
-   * are closed; an older finding, the injury or a table steps in; a row without holes is no row; an
-   * undated measurement counts as known from the start; an operation is a mere stage only where it
-   * says so; a line that is not said to be compressed is read from the concept.
+   * are closed; an older finding, the injury or a table steps in (for a canal that is not said to
+   * be reamed too); a row without holes is no row; an undated measurement counts as known from the
+   * start; an operation is a mere stage only where it says so; a line that is not said to be
+   * compressed is read from the concept.
    */
   private static final String TELLS_BY_ITS_ABSENCE =
       "/plans/.*/(aftercare|load|samples|biology|infectionCare|pieces|resection|compression|removed)\\b.*"
           + "|.*/removed/\\d+/left|/operations/\\d+/day|/findings.*|/bone/quality.*|/bone/sections.*|/operations|/plans|.*/screws/\\d+/at"
           + "|.*/(compression|removed|resection|farDefectPercent|reduction)"
           + "|/operations/\\d+/outcome(/result)?"
-          + "|/plans/.*/(fixation|concept)\\b.*|.*/(throughPlate|hole|diameterMm|spacingMm)";
+          + "|/injury/pattern|/operations/\\d+/biology|/plans/.*/(fixation|concept)\\b.*|.*/(throughPlate|hole|diameterMm|spacingMm|reamedMm)";
 
   private static final List<CaseText> CASES = cases();
 

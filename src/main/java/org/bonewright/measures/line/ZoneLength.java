@@ -106,10 +106,11 @@ final class ZoneLength implements Measure {
     if (!resected) {
       return length;
     }
+    double most = longest(scene);
     Dimension least =
         scene.read("gap-widest") instanceof Reading.Amount gap
-            ? new Dimension(gap.min(), Math.min(gap.max(), longest(scene)), true, "gap left")
-            : Dimension.assumed(0, longest(scene), "gap left not stated");
+            ? new Dimension(Math.min(gap.min(), most), Math.min(gap.max(), most), true, "gap left")
+            : Dimension.assumed(0, most, "gap left not stated");
     return length.atLeast(least);
   }
 

@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.bonewright.principles.Severity;
+import org.bonewright.report.QuestionText;
 import org.bonewright.review.Question;
 import org.bonewright.review.Review;
 
@@ -133,7 +134,8 @@ public final class HtmlReport {
         page,
         "Find out first",
         () -> {
-          List<String> lines = all.stream().map(HtmlReport::question).toList();
+          List<String> lines =
+              all.stream().map(question -> QuestionText.of(question, review, 1)).toList();
           page.list("ol", lines.subList(0, Math.min(MOST_QUESTIONS, lines.size())));
           if (lines.size() > MOST_QUESTIONS) {
             page.in(
@@ -144,25 +146,6 @@ public final class HtmlReport {
                 });
           }
         });
-  }
-
-  private static String question(Question question) {
-    List<Question.Settled> settles = question.settles();
-    if (settles.isEmpty()) {
-      return question.question() + " Helps to settle " + question.touches() + ".";
-    }
-    Question.Settled first = settles.get(0);
-    int more = settles.size() - 1 + question.touches();
-    return question.question()
-        + " Settles "
-        + first.title()
-        + " ("
-        + first.subject()
-        + ", "
-        + word(first.worst())
-        + " at worst)"
-        + (more > 0 ? " and " + more + " more" : "")
-        + ".";
   }
 
   static String word(Severity severity) {
