@@ -37,7 +37,7 @@ class IgnoranceTest {
    */
   private static final String TELLS_BY_ITS_ABSENCE =
       "/plans/.*/(aftercare|load|samples|biology|infectionCare|pieces|resection|compression|removed)\\b.*"
-          + "|.*/removed/\\d+/left|/operations/\\d+/day|/findings.*|/bone/quality.*|/bone/sections.*|/operations|/plans|.*/screws/\\d+/at"
+          + "|.*/removed/\\d+/(left|bolts|pins|holes)|/operations/\\d+/day|/findings.*|/bone/quality.*|/bone/sections.*|/operations|/plans|.*/screws/\\d+/at"
           + "|.*/(compression|removed|resection|farDefectPercent|reduction)"
           + "|/operations/\\d+/outcome(/result)?"
           + "|/injury/pattern|/operations/\\d+/biology|/plans/.*/(fixation|concept)\\b.*|.*/(throughPlate|hole|diameterMm|spacingMm|reamedMm)";
