@@ -33,7 +33,9 @@ class IgnoranceTest {
    * are closed; an older finding, the injury or a table steps in (for a canal that is not said to
    * be reamed too); a row without holes is no row; an undated measurement counts as known from the
    * start; an operation is a mere stage only where it says so; a line that is not said to be
-   * compressed is read from the concept.
+   * compressed is read from the concept; of a line without pattern the room between the screws is
+   * taken, not its angle; an operation that puts in no metal and tells no graft begins nothing;
+   * what is taken out and names no part is taken out whole.
    */
   private static final String TELLS_BY_ITS_ABSENCE =
       "/plans/.*/(aftercare|load|samples|biology|infectionCare|pieces|resection|compression|removed)\\b.*"
