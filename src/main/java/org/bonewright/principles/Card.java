@@ -104,7 +104,13 @@ public record Card(
    * @param text author, place, year and what it says
    * @param read whether an abstract or excerpt was read; else it is cited from memory
    */
-  public record Source(String text, boolean read) {}
+  public record Source(String text, boolean read) {
+
+    /** Return it as it is shown: with the word that it was read, or comes from memory. */
+    public String shown() {
+      return text + (read ? " (excerpt read)" : " (from memory)");
+    }
+  }
 
   /**
    * A disagreement in the literature.

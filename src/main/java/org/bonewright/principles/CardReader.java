@@ -20,12 +20,11 @@ final class CardReader {
    * Read a card.
    *
    * @param id the id that the file's name gives
-   * @param yaml the text
+   * @param text the text
    * @throws IllegalStateException if a field is missing, unknown or of the wrong type, or the id is
    *     not the file's name
    */
-  static Card read(String id, String yaml) {
-    CardText text = CardText.of(yaml, id);
+  static Card read(String id, CardText text) {
     if (!text.text("id").equals(id)) {
       throw new IllegalStateException(id + ": the id in the card is another");
     }

@@ -102,6 +102,11 @@ final class CardText {
     return named;
   }
 
+  /** Return whether a field is there. */
+  boolean has(String field) {
+    return node.has(field);
+  }
+
   /** Return whether a field is a single number. */
   boolean isNumber(String field) {
     return node.path(field).isNumber();

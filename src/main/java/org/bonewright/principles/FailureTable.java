@@ -3,12 +3,12 @@ package org.bonewright.principles;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import org.bonewright.bone.Dimension;
 import org.bonewright.casefile.FailureMode;
+import org.bonewright.measures.Words;
 
 /** How a failure reads: by its mode, and by when it came. Both point to what to look at first. */
 public final class FailureTable {
@@ -49,7 +49,7 @@ public final class FailureTable {
         text.part("modes").orElseThrow(() -> new IllegalStateException("no failure modes"));
     Map<FailureMode, List<String>> modes = new EnumMap<>(FailureMode.class);
     for (FailureMode mode : FailureMode.values()) {
-      modes.put(mode, table.texts(mode.name().toLowerCase(Locale.ROOT).replace('_', '-')));
+      modes.put(mode, table.texts(Words.written(mode)));
     }
     table.done();
     List<Window> windows = new ArrayList<>();

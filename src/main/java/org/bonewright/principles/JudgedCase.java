@@ -21,6 +21,19 @@ public record JudgedCase(
     Map<String, Scene> scenes,
     Map<String, List<Judgement>> judgements) {
 
+  /**
+   * Return what was measured of a subject.
+   *
+   * @throws IllegalArgumentException if it is not of this case
+   */
+  public Scene scene(Subject subject) {
+    Scene scene = scenes.get(subject.id());
+    if (scene == null) {
+      throw new IllegalArgumentException("no subject " + subject.id());
+    }
+    return scene;
+  }
+
   /** Return the verdicts on a subject. */
   public List<Judgement> of(Subject subject) {
     return judgements.getOrDefault(subject.id(), List.of());

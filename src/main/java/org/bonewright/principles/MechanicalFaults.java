@@ -34,6 +34,8 @@ final class MechanicalFaults {
   private static final Set<String> FAMILIES =
       Set.of("stability", "compression", "plate", "hold", "nail");
 
+  private static final Map<String, Definition> DEFINITIONS = made();
+
   private final Map<String, List<Judgement>> bySubject;
 
   MechanicalFaults(Map<String, List<Judgement>> bySubject) {
@@ -46,7 +48,12 @@ final class MechanicalFaults {
     POSSIBLE
   }
 
+  /** Return the definition of each count by its id. */
   static Map<String, Definition> definitions() {
+    return DEFINITIONS;
+  }
+
+  private static Map<String, Definition> made() {
     Map<String, Definition> all = new TreeMap<>();
     add(
         all,

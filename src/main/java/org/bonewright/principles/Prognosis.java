@@ -67,19 +67,11 @@ public final class Prognosis {
             text.text("bone"),
             text.optionalText("way")
                 .map(way -> Way.valueOf(way.toUpperCase(Locale.ROOT).replace('-', '_'))),
-            text.optionalText("graft").map(Prognosis::yes),
+            text.has("graft") ? Optional.of(text.yes("graft")) : Optional.empty(),
             text.text("say"),
             CardReader.source(source));
     text.done();
     return entry;
-  }
-
-  private static boolean yes(String word) {
-    return switch (word) {
-      case "yes", "true" -> true;
-      case "no", "false" -> false;
-      default -> throw new IllegalStateException("prognosis: graft is neither yes nor no: " + word);
-    };
   }
 
   /**
@@ -94,13 +86,6 @@ public final class Prognosis {
     return entries.stream()
         .filter(entry -> entry.fits(bone, way, graft))
         .findFirst()
-        .map(
-            entry ->
-                entry.say()
-                    + " "
-                    + caution
-                    + " Source: "
-                    + entry.source().text()
-                    + (entry.source().read() ? " (excerpt read)." : " (from memory)."));
+        .map(entry -> entry.say() + " " + caution + " Source: " + entry.source().shown() + ".");
   }
 }

@@ -8,20 +8,19 @@ final class PromiseReader {
   private PromiseReader() {}
 
   /** Return whether a card is that of a promise; what else it may be is for others to say. */
-  static boolean isPromise(String id, String yaml) {
-    return CardText.of(yaml, id).optionalText("kind").filter("promise"::equals).isPresent();
+  static boolean isPromise(CardText text) {
+    return text.optionalText("kind").filter("promise"::equals).isPresent();
   }
 
   /**
    * Read a promise.
    *
    * @param id the id that the file's name gives
-   * @param yaml the text
+   * @param text the text
    * @throws IllegalStateException if a field is missing, unknown or of the wrong type, the id is
    *     not the file's name, or no test proves it
    */
-  static Promise read(String id, String yaml) {
-    CardText text = CardText.of(yaml, id);
+  static Promise read(String id, CardText text) {
     if (!text.text("id").equals(id)) {
       throw new IllegalStateException(id + ": the id in the card is another");
     }

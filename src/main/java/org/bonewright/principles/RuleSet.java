@@ -46,26 +46,41 @@ public final class RuleSet {
     this.moves = Moves.read(files.read(MOVES));
     this.prognosis = Prognosis.read(files.read(PROGNOSIS));
     this.allFamilies = known.values().stream().sorted(Comparator.comparing(Family::order)).toList();
-    files.paths(".yaml").stream()
-        .filter(path -> path.indexOf('/') > 0 && isPromise(files, path))
-        .forEach(path -> promise(PromiseReader.read(name(path), files.read(path)), known, path));
-    files.paths(".yaml").stream()
-        .filter(path -> path.indexOf('/') > 0 && !isPromise(files, path))
-        .map(path -> new Found(family(known, path), card(files, path)))
-        .sorted(
-            Comparator.comparing((Found f) -> f.family().order()).thenComparing(f -> f.card().id()))
-        .forEach(
-            found -> {
-              if (cards.put(found.card().id(), found.card()) != null
-                  || promises.containsKey(found.card().id())) {
-                throw new IllegalStateException("two principles " + found.card().id());
-              }
-              families.put(found.card().id(), found.family());
-            });
+    List<Found> found =
+        files.paths(".yaml").stream()
+            .filter(path -> path.indexOf('/') > 0)
+            .map(path -> found(files, known, path))
+            .sorted(Comparator.comparing((Found f) -> f.family().order()).thenComparing(Found::id))
+            .toList();
+    found.forEach(this::take);
     this.waiting = Waiting.read(files.read(WAITING), known, cards.keySet());
   }
 
-  private record Found(Family family, Card card) {}
+  /**
+   * A file of a principle or a promise, parsed once.
+   *
+   * @param family its family
+   * @param id the id that its name gives
+   * @param text what it says
+   */
+  private record Found(Family family, String id, CardText text) {}
+
+  private static Found found(RuleFiles files, Map<String, Family> known, String path) {
+    String file = path.substring(path.lastIndexOf('/') + 1);
+    String id = file.substring(0, file.length() - ".yaml".length());
+    return new Found(family(known, path), id, CardText.of(files.read(path), id));
+  }
+
+  private void take(Found found) {
+    if (families.put(found.id(), found.family()) != null) {
+      throw new IllegalStateException("two principles " + found.id());
+    }
+    if (PromiseReader.isPromise(found.text())) {
+      promises.put(found.id(), PromiseReader.read(found.id(), found.text()));
+    } else {
+      cards.put(found.id(), CardReader.read(found.id(), found.text()));
+    }
+  }
 
   /** Return the rule set that Bonewright was built with. */
   public static RuleSet built() {
@@ -75,26 +90,6 @@ public final class RuleSet {
   /** Return the same rule set with the rules in another order or compiled elsewhere; for tests. */
   RuleSet with(RuleBase other) {
     return new RuleSet(RuleFiles.built(), other, measures);
-  }
-
-  private void promise(Promise promise, Map<String, Family> known, String path) {
-    if (promises.put(promise.id(), promise) != null) {
-      throw new IllegalStateException("two promises " + promise.id());
-    }
-    families.put(promise.id(), family(known, path));
-  }
-
-  private static boolean isPromise(RuleFiles files, String path) {
-    return PromiseReader.isPromise(name(path), files.read(path));
-  }
-
-  private static Card card(RuleFiles files, String path) {
-    return CardReader.read(name(path), files.read(path));
-  }
-
-  private static String name(String path) {
-    String file = path.substring(path.lastIndexOf('/') + 1);
-    return file.substring(0, file.length() - ".yaml".length());
   }
 
   private static Family family(Map<String, Family> known, String path) {

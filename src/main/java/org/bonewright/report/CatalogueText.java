@@ -43,13 +43,7 @@ public final class CatalogueText {
     }
     page.title("Promises: kept by the program, never judged on a case");
     for (Promise promise : rules.promises()) {
-      page.line(
-          String.format(
-              Locale.ROOT,
-              "%s  %-" + ID + "s  %s",
-              rules.family(promise).letter(),
-              promise.id(),
-              promise.title()));
+      page.line(row(rules.family(promise).letter(), promise.id(), promise.title()));
     }
     return page.text();
   }
@@ -105,10 +99,7 @@ public final class CatalogueText {
 
   private static void sources(Page page, List<Card.Source> sources) {
     page.title("Sources");
-    sources.forEach(
-        source ->
-            page.hanging(
-                "  ", source.text() + (source.read() ? " (excerpt read)" : " (from memory)")));
+    sources.forEach(source -> page.hanging("  ", source.shown()));
   }
 
   private static void openQuestions(Page page, List<String> questions) {

@@ -66,25 +66,17 @@ final class DemandText {
 
   /** What is in order but not now, such as mechanics that an infection puts off, is no praise. */
   private void labelled(List<PlanDemands.Demand> met) {
-    Map<String, List<String>> byLabel = new TreeMap<>();
+    Map<String, Integer> byLabel = new TreeMap<>();
     met.forEach(
-        demand ->
-            demand
-                .answer()
-                .labels()
-                .forEach(
-                    label ->
-                        byLabel
-                            .computeIfAbsent(label, l -> new ArrayList<>())
-                            .add(demand.answer().title())));
+        demand -> demand.answer().labels().forEach(label -> byLabel.merge(label, 1, Integer::sum)));
     byLabel.forEach(
-        (label, titles) ->
+        (label, number) ->
             page.hanging(
                 "  later ",
                 label
                     + ", in order otherwise: "
-                    + titles.size()
-                    + (titles.size() == 1 ? " principle" : " principles")
+                    + number
+                    + (number == 1 ? " principle" : " principles")
                     + " of compression and graft. Infection comes first."));
   }
 

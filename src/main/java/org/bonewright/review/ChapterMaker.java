@@ -8,6 +8,7 @@ import org.bonewright.casefile.Operation;
 import org.bonewright.casefile.Quantity;
 import org.bonewright.measures.Subject;
 import org.bonewright.measures.healing.Course;
+import org.bonewright.principles.JudgedCase;
 import org.bonewright.principles.Judgement;
 import org.bonewright.principles.RuleSet;
 import org.bonewright.principles.Severity;
@@ -17,7 +18,6 @@ import org.bonewright.principles.VerdictKind;
 /** Makes the account of one subject. */
 final class ChapterMaker {
 
-  /** A gap in the notes makes no bone fail. */
   private static final Comparator<Judgement> WORST_FIRST =
       Comparator.comparing((Judgement j) -> j.severity().orElse(Severity.NOTE))
           .reversed()
@@ -32,9 +32,11 @@ final class ChapterMaker {
     this.rules = rules;
   }
 
-  Chapter chapter(Subject subject, List<Judgement> judgements) {
+  Chapter chapter(JudgedCase judged, Subject subject) {
+    List<Judgement> judgements = judged.of(subject);
     List<Judgement> unmet = sorted(judgements, VerdictKind.UNMET);
-    FailureReasons reasons = new FailureReasons(subject, unmet, rules.failures(), lines);
+    FailureReasons reasons =
+        new FailureReasons(judged.scene(subject), unmet, rules.failures(), lines);
     List<Judgement> unknown = sorted(judgements, VerdictKind.UNKNOWN);
     return new Chapter(
         subject.id(),

@@ -1,6 +1,7 @@
 package org.bonewright.review;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -8,10 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 import org.bonewright.bone.Dimension;
 import org.bonewright.casefile.FailureMode;
-import org.bonewright.casefile.Operation;
 import org.bonewright.casefile.Outcome;
-import org.bonewright.casefile.Quantity;
-import org.bonewright.measures.Subject;
+import org.bonewright.measures.Reading;
+import org.bonewright.measures.Scene;
 import org.bonewright.principles.FailureTable;
 import org.bonewright.principles.Judgement;
 import org.bonewright.principles.Severity;
@@ -23,8 +23,6 @@ import org.bonewright.principles.Severity;
  * Findings with one cause share a headline.
  */
 final class FailureReasons {
-
-  private static final int DAYS_A_WEEK = 7;
 
   private final FailureTable table;
   private final LineMaker lines;
@@ -49,13 +47,12 @@ final class FailureReasons {
     }
   }
 
-  FailureReasons(Subject subject, List<Judgement> unmet, FailureTable table, LineMaker lines) {
+  FailureReasons(Scene scene, List<Judgement> unmet, FailureTable table, LineMaker lines) {
     this.table = table;
     this.lines = lines;
-    Optional<Operation> failed =
-        Optional.of(subject).filter(s -> !s.planned()).map(Subject::operation).filter(Failed::is);
-    this.mode = failed.flatMap(Operation::outcome).flatMap(Outcome::mode);
-    this.weeks = failed.flatMap(FailureReasons::weeks);
+    boolean failed = scene.certainly("operation-failed", "yes");
+    this.mode = failed ? scene.operation().outcome().flatMap(Outcome::mode) : Optional.empty();
+    this.weeks = failed ? weeks(scene) : Optional.empty();
     List<Judgement> ordered = unmet.stream().sorted(order()).toList();
     Map<String, List<Judgement>> byCause = new LinkedHashMap<>();
     ordered.forEach(
@@ -64,7 +61,7 @@ final class FailureReasons {
     split(groups.stream().filter(group -> inRow(group.get(0))).toList(), fits);
     split(groups.stream().filter(group -> !inRow(group.get(0))).toList(), others);
     this.unexplained =
-        failed.isPresent()
+        failed
             && mode.filter(FailureMode.INFECTION::equals).isEmpty()
             && fits.isEmpty()
             && unmet.stream().noneMatch(this::isTechnicalReason);
@@ -93,17 +90,10 @@ final class FailureReasons {
         && severity(finding).compareTo(Severity.MAJOR) >= 0;
   }
 
-  private static Optional<Dimension> weeks(Operation operation) {
-    return operation
-        .day()
-        .flatMap(
-            done -> operation.outcome().flatMap(Outcome::day).map(failed -> weeks(done, failed)));
-  }
-
-  private static Dimension weeks(Quantity done, Quantity failed) {
-    double least = Math.max(0, failed.min() - done.max()) / DAYS_A_WEEK;
-    double most = Math.max(0, failed.max() - done.min()) / DAYS_A_WEEK;
-    return new Dimension(least, Math.max(least, most), false, "");
+  private static Optional<Dimension> weeks(Scene scene) {
+    return scene.read("weeks-to-failure") instanceof Reading.Amount weeks
+        ? Optional.of(new Dimension(weeks.min(), weeks.max(), false, ""))
+        : Optional.empty();
   }
 
   private void split(List<List<Judgement>> groups, List<Headline> into) {
@@ -128,11 +118,10 @@ final class FailureReasons {
   }
 
   private Comparator<Judgement> order() {
-    Comparator<Judgement> order = by(Key.ROW);
-    for (Key key : Key.values()) {
-      order = order.thenComparing(by(key));
-    }
-    return order;
+    return Arrays.stream(Key.values())
+        .map(this::by)
+        .reduce(Comparator::thenComparing)
+        .orElseThrow();
   }
 
   private Comparator<Judgement> by(Key key) {

@@ -15,6 +15,7 @@ import org.bonewright.casefile.Operation;
 import org.bonewright.casefile.Plan;
 import org.bonewright.casefile.Plate;
 import org.bonewright.casefile.Strut;
+import org.bonewright.measures.Scene;
 import org.bonewright.measures.Subject;
 import org.bonewright.principles.Card;
 import org.bonewright.principles.JudgedCase;
@@ -74,15 +75,12 @@ final class HistoryMaker {
 
   private List<String> triedTwice() {
     Map<String, List<String>> by = new TreeMap<>();
-    done.stream()
-        .map(Subject::operation)
-        .filter(Failed::is)
-        .forEach(
-            operation ->
-                means(operation)
-                    .forEach(
-                        means ->
-                            by.computeIfAbsent(means, m -> new ArrayList<>()).add(operation.id())));
+    for (Subject subject : done) {
+      if (failed(subject)) {
+        means(subject.operation())
+            .forEach(means -> by.computeIfAbsent(means, m -> new ArrayList<>()).add(subject.id()));
+      }
+    }
     return by.entrySet().stream()
         .filter(entry -> entry.getValue().size() > 1)
         .map(entry -> entry.getKey() + " (" + String.join(", ", entry.getValue()) + ")")
@@ -119,36 +117,35 @@ final class HistoryMaker {
     return implant instanceof Strut ? Optional.of("strut") : Optional.empty();
   }
 
+  private boolean failed(Subject subject) {
+    return judged.scene(subject).certainly("operation-failed", "yes");
+  }
+
   /** Only where one plan is to be carried out, and something failed before. */
   private Optional<String> prognosis() {
     List<Plan> plans = PlanVerdicts.decisive(judged.caseFile());
-    if (plans.size() != 1 || done.stream().map(Subject::operation).noneMatch(Failed::is)) {
+    if (plans.size() != 1 || done.stream().noneMatch(this::failed)) {
       return Optional.empty();
     }
+    Scene plan = judged.scenes().get(plans.get(0).id());
     List<Operation> stages = plans.get(0).stages();
     boolean plate = puts(stages, Plate.class);
-    boolean nail = puts(stages, Nail.class);
-    if (plate == nail) {
+    if (plan == null || plate == puts(stages, Nail.class)) {
       return Optional.empty();
     }
     boolean graft = stages.stream().anyMatch(s -> s.biology().map(b -> !b.isEmpty()).orElse(false));
-    return rules.prognosis().of(judged.caseFile().bone().name(), way(plate, stages), graft);
+    return rules.prognosis().of(judged.caseFile().bone().name(), way(plan, plate), graft);
   }
 
-  private Prognosis.Way way(boolean plate, List<Operation> stages) {
-    boolean nailBefore =
-        !done.isEmpty() && puts(List.of(done.get(done.size() - 1).operation()), Nail.class);
-    if (!plate) {
-      return nailBefore ? Prognosis.Way.EXCHANGE_NAIL : Prognosis.Way.NAIL;
+  private static Prognosis.Way way(Scene plan, boolean plate) {
+    if (plate) {
+      return plan.certainly("nail-revision", "plate-over")
+          ? Prognosis.Way.PLATE_OVER_NAIL
+          : Prognosis.Way.PLATE;
     }
-    boolean removed =
-        stages.stream()
-            .anyMatch(
-                s ->
-                    s.removed()
-                        .map(r -> r.stream().anyMatch(x -> x.bolts().isEmpty()))
-                        .orElse(false));
-    return nailBefore && !removed ? Prognosis.Way.PLATE_OVER_NAIL : Prognosis.Way.PLATE;
+    return plan.certainly("nail-revision", "exchanged")
+        ? Prognosis.Way.EXCHANGE_NAIL
+        : Prognosis.Way.NAIL;
   }
 
   private static boolean puts(List<Operation> operations, Class<? extends Implant> kind) {

@@ -130,9 +130,7 @@ final class LineMaker {
   }
 
   private static List<String> sources(Card card) {
-    return card.sources().stream()
-        .map(source -> source.text() + (source.read() ? " (excerpt read)" : " (from memory)"))
-        .toList();
+    return card.sources().stream().map(Card.Source::shown).toList();
   }
 
   private static Map<String, String> limits(Judgement judgement) {

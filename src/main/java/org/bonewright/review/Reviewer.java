@@ -21,7 +21,12 @@ public final class Reviewer {
 
   /** Review a case that was read and found consistent. */
   public Review review(CaseFile caseFile) {
-    JudgedCase judged = judge.judge(caseFile);
+    return review(judge.judge(caseFile));
+  }
+
+  /** Review a case that these rules have judged. */
+  Review review(JudgedCase judged) {
+    CaseFile caseFile = judged.caseFile();
     LineMaker lines = new LineMaker(rules, caseFile);
     ChapterMaker chapters = new ChapterMaker(lines, rules);
     List<Plan> decisive = PlanVerdicts.decisive(caseFile);
@@ -30,7 +35,7 @@ public final class Reviewer {
         new Review.Versions(Engine.VERSION, rules.version(), rules.hash()),
         RedFlags.of(caseFile, judged.subjects()),
         Summary.of(judged, decisive),
-        judged.subjects().stream().map(s -> chapters.chapter(s, judged.of(s))).toList(),
+        judged.subjects().stream().map(s -> chapters.chapter(judged, s)).toList(),
         new HistoryMaker(judged, rules).history(),
         TableMaker.table(judged, rules),
         new DemandMaker(judged, rules, lines).demands(),

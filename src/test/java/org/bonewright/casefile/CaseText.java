@@ -2,6 +2,8 @@ package org.bonewright.casefile;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.bonewright.casefile.reading.CaseReader;
 import org.bonewright.casefile.reading.Reading;
 import tools.jackson.core.json.JsonReadFeature;
@@ -134,6 +136,26 @@ public final class CaseText {
   /** Return the text as a tree, for a test that changes it at random. */
   public ObjectNode tree() {
     return root.deepCopy();
+  }
+
+  /** Return where every named field of every group stands, the outermost first. */
+  public List<String> pointers() {
+    List<String> pointers = new ArrayList<>();
+    collect(root, "", pointers);
+    return pointers;
+  }
+
+  private static void collect(JsonNode node, String at, List<String> pointers) {
+    if (node.isObject()) {
+      node.forEachEntry(
+          (name, value) -> {
+            pointers.add(at + "/" + name);
+            collect(value, at + "/" + name, pointers);
+          });
+    }
+    for (int i = 0; node.isArray() && i < node.size(); i++) {
+      collect(node.get(i), at + "/" + i, pointers);
+    }
   }
 
   /** Return what reading the text gives. */

@@ -4,13 +4,11 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 import java.util.function.BiFunction;
 import java.util.stream.Stream;
-import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
@@ -164,7 +162,7 @@ public final class RandomHistory {
   private static CaseText atANumber(
       CaseText text, Random random, java.util.function.DoubleFunction<String> to) {
     List<String> numbers =
-        pointers(text).stream().filter(pointer -> text.tree().at(pointer).isNumber()).toList();
+        text.pointers().stream().filter(pointer -> text.tree().at(pointer).isNumber()).toList();
     if (numbers.isEmpty()) {
       return text;
     }
@@ -176,7 +174,7 @@ public final class RandomHistory {
   }
 
   private static CaseText leftOut(CaseText text, Random random) {
-    List<String> fields = pointers(text);
+    List<String> fields = text.pointers();
     return text.without(fields.get(random.nextInt(fields.size())));
   }
 
@@ -198,25 +196,5 @@ public final class RandomHistory {
 
   private static <T extends Enum<T>> String any(T[] values, Random random) {
     return values[random.nextInt(values.length)].name().toLowerCase(Locale.ROOT).replace('_', '-');
-  }
-
-  /** Return where every named field stands. */
-  private static List<String> pointers(CaseText text) {
-    List<String> pointers = new ArrayList<>();
-    collect(text.tree(), "", pointers);
-    return pointers;
-  }
-
-  private static void collect(JsonNode node, String at, List<String> pointers) {
-    if (node.isObject()) {
-      node.forEachEntry(
-          (name, value) -> {
-            pointers.add(at + "/" + name);
-            collect(value, at + "/" + name, pointers);
-          });
-    }
-    for (int i = 0; node.isArray() && i < node.size(); i++) {
-      collect(node.get(i), at + "/" + i, pointers);
-    }
   }
 }

@@ -69,7 +69,7 @@ class IgnoranceTest {
   /** Return the case with every number as a range, wherever one is allowed. */
   private static CaseText vague(CaseText exact) {
     CaseText vague = exact;
-    for (String pointer : pointers(exact)) {
+    for (String pointer : exact.pointers()) {
       JsonNode value = exact.tree().at(pointer);
       int last = pointer.lastIndexOf('/');
       if (value.isNumber() && !pointer.substring(last + 1).matches("\\d+")) {
@@ -81,26 +81,6 @@ class IgnoranceTest {
       }
     }
     return vague;
-  }
-
-  /** Return where every field of every group stands, the outermost first. */
-  private static List<String> pointers(CaseText text) {
-    List<String> pointers = new ArrayList<>();
-    collect(text.tree(), "", pointers);
-    return pointers;
-  }
-
-  private static void collect(JsonNode node, String at, List<String> pointers) {
-    if (node.isObject()) {
-      node.forEachEntry(
-          (name, value) -> {
-            pointers.add(at + "/" + name);
-            collect(value, at + "/" + name, pointers);
-          });
-    }
-    for (int i = 0; node.isArray() && i < node.size(); i++) {
-      collect(node.get(i), at + "/" + i, pointers);
-    }
   }
 
   /** Return the case without one field, if that leaves a case that can be read. */
@@ -124,7 +104,7 @@ class IgnoranceTest {
   private static CaseText thin(CaseText text, Random random) {
     double share = random.nextDouble() * 0.4;
     CaseText left = text;
-    for (String pointer : pointers(text)) {
+    for (String pointer : text.pointers()) {
       if (random.nextDouble() < share && pointer.chars().filter(c -> c == '/').count() > 1) {
         left = without(left, pointer).orElse(left);
       }
@@ -141,7 +121,7 @@ class IgnoranceTest {
   void no_reading_becomes_more_certain_when_one_more_field_is_absent(
       @ForAll("thinned") CaseText text) {
     Map<String, Reading> before = readings(text.file());
-    for (String pointer : pointers(text)) {
+    for (String pointer : text.pointers()) {
       if (!pointer.matches(TELLS_BY_ITS_ABSENCE)) {
         without(text, pointer)
             .ifPresent(less -> lessCertain(before, readings(less.file()), pointer));

@@ -85,8 +85,8 @@ class PromisesTest {
 
   @Test
   void a_whole_card_is_read() {
-    assertThat(PromiseReader.isPromise("kept", CARD)).isTrue();
-    assertThat(PromiseReader.read("kept", CARD).provedBy())
+    assertThat(PromiseReader.isPromise(CardText.of(CARD, "kept"))).isTrue();
+    assertThat(PromiseReader.read("kept", CardText.of(CARD, "kept")).provedBy())
         .containsExactly("org.bonewright.principles.PromisesTest#a_whole_card_is_read");
   }
 
@@ -104,6 +104,7 @@ class PromisesTest {
     String faulty = CARD.replaceFirst("(?m)^" + line.replace("[", "\\[") + "$", made);
 
     assertThat(faulty).isNotEqualTo(CARD);
-    assertThatThrownBy(() -> PromiseReader.read("kept", faulty)).hasMessageContaining(words);
+    assertThatThrownBy(() -> PromiseReader.read("kept", CardText.of(faulty, "kept")))
+        .hasMessageContaining(words);
   }
 }

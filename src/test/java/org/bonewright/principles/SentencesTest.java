@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -15,12 +14,8 @@ class SentencesTest {
   private static final int MOST_WORDS = 25;
   private static final Pattern END = Pattern.compile("(?<=[.:;?!])\\s+(?=[A-Z{])");
 
-  static Stream<Card> cards() {
-    return RuleSet.built().cards().stream();
-  }
-
   @ParameterizedTest(name = "{0}")
-  @MethodSource("cards")
+  @MethodSource("org.bonewright.principles.AllCells#cards")
   void no_sentence_of_a_card_is_longer_than_twenty_five_words(Card card) {
     assertThat(texts(card).stream().flatMap(END::splitAsStream).filter(SentencesTest::isLong))
         .as(card.id())

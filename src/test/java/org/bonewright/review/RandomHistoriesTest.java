@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.bonewright.casefile.CaseFile;
 import org.bonewright.casefile.CaseText;
 import org.bonewright.casefile.RandomHistory;
 import org.bonewright.measures.Subject;
@@ -59,17 +60,18 @@ class RandomHistoriesTest {
   }
 
   private static void holds(CaseText text, boolean twice) {
-    JudgedCase judged = JUDGE.judge(text.file());
+    CaseFile file = text.file();
+    JudgedCase judged = JUDGE.judge(file);
     judged.subjects().forEach(subject -> oneVerdictEach(judged.of(subject)));
     judged.subjects().forEach(subject -> infectionFirst(judged, subject));
     judged.subjects().forEach(subject -> noGraftForTheLiving(judged, subject));
-    Review review = REVIEWER.review(text.file());
+    Review review = REVIEWER.review(judged);
     review.chapters().stream()
         .flatMap(RandomHistoriesTest::unmet)
         .forEach(RandomHistoriesTest::told);
     if (twice) {
       JsonReport json = new JsonReport();
-      assertThat(json.render(REVIEWER.review(text.file()))).isEqualTo(json.render(review));
+      assertThat(json.render(REVIEWER.review(file))).isEqualTo(json.render(review));
     }
   }
 
@@ -79,7 +81,7 @@ class RandomHistoriesTest {
 
   /** With proven infection, compression and graft are of a later stage, never of now. */
   private static void infectionFirst(JudgedCase judged, Subject subject) {
-    if (judged.scenes().get(subject.id()).certainly("infection-state", "confirmed")) {
+    if (judged.scene(subject).certainly("infection-state", "confirmed")) {
       assertThat(
               judged.of(subject).stream()
                   .filter(j -> List.of("compression", "graft").contains(j.family().id()))
@@ -92,7 +94,7 @@ class RandomHistoriesTest {
 
   /** Where the line is alive and only moves, nobody is told to put graft in. */
   private static void noGraftForTheLiving(JudgedCase judged, Subject subject) {
-    if (judged.scenes().get(subject.id()).certainly("nonunion-type", "hypertrophic")) {
+    if (judged.scene(subject).certainly("nonunion-type", "hypertrophic")) {
       assertThat(
               judged.of(subject).stream()
                   .filter(j -> j.is(VerdictKind.UNMET))

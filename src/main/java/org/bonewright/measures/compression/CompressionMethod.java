@@ -1,7 +1,6 @@
 package org.bonewright.measures.compression;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.bonewright.casefile.Compression;
@@ -13,6 +12,7 @@ import org.bonewright.measures.Measure;
 import org.bonewright.measures.MissingFact;
 import org.bonewright.measures.Reading;
 import org.bonewright.measures.Scene;
+import org.bonewright.measures.Words;
 
 /** By what the line was pressed together. */
 final class CompressionMethod implements Measure {
@@ -52,8 +52,7 @@ final class CompressionMethod implements Measure {
       return Reading.word("lag-screw", "a lag screw is in place");
     }
     if (stated.isPresent()) {
-      return Reading.word(
-          stated.get().name().toLowerCase(Locale.ROOT).replace('_', '-'), "as stated");
+      return Reading.word(Words.written(stated.get()), "as stated");
     }
     if (scene.fixingIsPlanned()) {
       return Reading.word("none", "no compression planned");

@@ -1,7 +1,6 @@
 package org.bonewright.measures.healing;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.bonewright.casefile.Examination;
 import org.bonewright.casefile.Finding;
@@ -38,8 +37,9 @@ final class Diagnosis {
   private static Reading label(Course course, List<Finding> findings) {
     Optional<Finding> told = last(findings, finding -> finding.diagnosis().isPresent());
     if (told.isPresent()) {
-      String word = told.flatMap(Finding::diagnosis).orElseThrow().name().toLowerCase(Locale.ROOT);
-      return Reading.word(word.replace('_', '-'), "as found on " + day(told.get().day()));
+      return Reading.word(
+          Words.written(told.flatMap(Finding::diagnosis).orElseThrow()),
+          "as found on " + day(told.get().day()));
     }
     Optional<Outcome.Result> result =
         course.operation().flatMap(o -> o.outcome()).map(Outcome::result);

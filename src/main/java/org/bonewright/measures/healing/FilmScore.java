@@ -3,9 +3,9 @@ package org.bonewright.measures.healing;
 import java.util.List;
 import java.util.Optional;
 import org.bonewright.bone.Dimension;
+import org.bonewright.casefile.Film;
 import org.bonewright.casefile.Finding;
 import org.bonewright.measures.Definition;
-import org.bonewright.measures.Kind;
 import org.bonewright.measures.Measure;
 import org.bonewright.measures.MissingFact;
 import org.bonewright.measures.Reading;
@@ -101,13 +101,12 @@ final class FilmScore {
   }
 
   private static Reading score(Course.DatedFilm film) {
-    return new Reading.Amount(
-        sum(film), sum(film), Kind.FACT, "film of " + Diagnosis.day(film.day()), List.of());
+    return Reading.number(sum(film.film()), "film of " + Diagnosis.day(film.day()));
   }
 
   /** Return the sum of a film that is scored. */
-  static int sum(Course.DatedFilm film) {
-    return film.film().cortices().stream().mapToInt(Integer::intValue).sum();
+  static int sum(Film film) {
+    return film.cortices().stream().mapToInt(Integer::intValue).sum();
   }
 
   /** Return whether all four cortices of a film are scored. */

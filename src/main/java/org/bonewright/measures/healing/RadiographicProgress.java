@@ -7,39 +7,31 @@ import org.bonewright.casefile.Finding;
 import org.bonewright.measures.Definition;
 import org.bonewright.measures.Measure;
 import org.bonewright.measures.Reading;
-import org.bonewright.measures.Scene;
 
 /** Whether healing went on between two sets of films. */
-final class RadiographicProgress implements Measure {
+final class RadiographicProgress {
 
   private static final double APART_DAYS = 42;
 
-  private final CourseMeasure measure =
-      new CourseMeasure(
-          new Definition(
-              "radiographic-progress",
-              "Progress between two sets of films",
-              Definition.yesOrNo(),
-              "the last film against the last one at least six weeks before it: yes when the sum of"
-                  + " the four cortices rose, there is more callus, or the line went further; no"
-                  + " when none of these; unknown without two such films",
-              List.of(
-                  "findings/day",
-                  "findings/films/cortices",
-                  "findings/films/callus",
-                  "findings/films/line"),
-              "six to eight weeks: common practice, no source"),
-          Stretch.STANDING,
-          RadiographicProgress::read);
+  private RadiographicProgress() {}
 
-  @Override
-  public Definition definition() {
-    return measure.definition();
-  }
-
-  @Override
-  public Reading take(Scene scene) {
-    return measure.take(scene);
+  static Measure measure() {
+    return new CourseMeasure(
+        new Definition(
+            "radiographic-progress",
+            "Progress between two sets of films",
+            Definition.yesOrNo(),
+            "the last film against the last one at least six weeks before it: yes when the sum of"
+                + " the four cortices rose, there is more callus, or the line went further; no"
+                + " when none of these; unknown without two such films",
+            List.of(
+                "findings/day",
+                "findings/films/cortices",
+                "findings/films/callus",
+                "findings/films/line"),
+            "six to eight weeks: common practice, no source"),
+        Stretch.STANDING,
+        RadiographicProgress::read);
   }
 
   private static Reading read(Course course, List<Finding> findings) {
@@ -65,7 +57,7 @@ final class RadiographicProgress implements Measure {
     OptionalInt cortices =
         earlier.cortices().isEmpty() || last.cortices().isEmpty()
             ? OptionalInt.empty()
-            : OptionalInt.of(sum(last) - sum(earlier));
+            : OptionalInt.of(FilmScore.sum(last) - FilmScore.sum(earlier));
     OptionalInt callus =
         earlier.callus().isEmpty() || last.callus().isEmpty()
             ? OptionalInt.empty()
@@ -78,10 +70,6 @@ final class RadiographicProgress implements Measure {
         .filter(OptionalInt::isPresent)
         .mapToInt(OptionalInt::getAsInt)
         .max();
-  }
-
-  private static int sum(Film film) {
-    return film.cortices().stream().mapToInt(Integer::intValue).sum();
   }
 
   /** Callus that bridges is further than any that does not, however much. */

@@ -7,40 +7,28 @@ import org.bonewright.casefile.Quantity;
 import org.bonewright.measures.Definition;
 import org.bonewright.measures.Measure;
 import org.bonewright.measures.Reading;
-import org.bonewright.measures.Scene;
 
 /** Whether anything was changed after the early films of treatment without an operation. */
-final class TreatmentChanged implements Measure {
+final class TreatmentChanged {
 
   private static final double SOON_DAYS = 56;
   private static final int EARLY_FROM = 5;
   private static final int EARLY_TO = 13;
 
-  private final CourseMeasure measure;
+  private TreatmentChanged() {}
 
-  TreatmentChanged() {
-    this.measure =
-        new CourseMeasure(
-            new Definition(
-                "treatment-changed",
-                "Treatment changed after the early films",
-                Definition.yesOrNo(),
-                "yes when within eight weeks of the first film scored in weeks 5 to 13 an operation was"
-                    + " done or another treatment without operation began; none without such a film",
-                List.of("findings/films/cortices", "operations/day", "nonOperative/fromDay"),
-                "our convention"),
-            Stretch.WITHOUT_OPERATION,
-            TreatmentChanged::read);
-  }
-
-  @Override
-  public Definition definition() {
-    return measure.definition();
-  }
-
-  @Override
-  public Reading take(Scene scene) {
-    return measure.take(scene);
+  static Measure measure() {
+    return new CourseMeasure(
+        new Definition(
+            "treatment-changed",
+            "Treatment changed after the early films",
+            Definition.yesOrNo(),
+            "yes when within eight weeks of the first film scored in weeks 5 to 13 an operation was"
+                + " done or another treatment without operation began; none without such a film",
+            List.of("findings/films/cortices", "operations/day", "nonOperative/fromDay"),
+            "our convention"),
+        Stretch.WITHOUT_OPERATION,
+        TreatmentChanged::read);
   }
 
   private static Reading read(Course course, List<Finding> findings) {

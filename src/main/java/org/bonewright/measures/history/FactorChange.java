@@ -94,11 +94,15 @@ public final class FactorChange {
 
   /** A nail made dynamic by taking bolts out bears load in another way. */
   private Grade boltsOut() {
-    return answer(
-        now.subject().steps().stream()
-            .flatMap(step -> step.removed().stream())
-            .flatMap(List::stream)
-            .anyMatch(removal -> !removal.bolts().isEmpty()));
+    return answer(boltsOut(now));
+  }
+
+  /** Return whether a subject takes single bolts out of a nail. */
+  static boolean boltsOut(Scene scene) {
+    return scene.subject().steps().stream()
+        .flatMap(step -> step.removed().stream())
+        .flatMap(List::stream)
+        .anyMatch(removal -> !removal.bolts().isEmpty());
   }
 
   private static Set<Integer> kinds(Scene scene) {

@@ -3,7 +3,6 @@ package org.bonewright.measures.history;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.bonewright.casefile.Operation;
 import org.bonewright.measures.Definition;
 import org.bonewright.measures.Kind;
 import org.bonewright.measures.Measure;
@@ -35,7 +34,7 @@ final class StabilityAdded implements Measure {
 
   @Override
   public Reading take(Scene scene) {
-    String less = boltsOut(scene) ? DYNAMISED : NOTHING;
+    String less = FactorChange.boltsOut(scene) ? DYNAMISED : NOTHING;
     MissingFact missing =
         scene.missing(
             "fixation",
@@ -62,13 +61,5 @@ final class StabilityAdded implements Measure {
             () ->
                 Reading.words(
                     Set.of(MORE, less), Kind.FACT, against + ": cannot be told", missing));
-  }
-
-  private static boolean boltsOut(Scene scene) {
-    return scene.subject().steps().stream()
-        .map(Operation::removed)
-        .flatMap(Optional::stream)
-        .flatMap(List::stream)
-        .anyMatch(removal -> !removal.bolts().isEmpty());
   }
 }

@@ -1,7 +1,6 @@
 package org.bonewright.measures.hold;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -11,6 +10,7 @@ import org.bonewright.measures.Measure;
 import org.bonewright.measures.MissingFact;
 import org.bonewright.measures.Reading;
 import org.bonewright.measures.Scene;
+import org.bonewright.measures.Words;
 import org.bonewright.measures.plate.Plates;
 
 /** The stiffest end screw of the locking plates in place. */
@@ -53,7 +53,7 @@ final class PlateEndScrew implements Measure {
       stiffest = stiffer(stiffest, end.kinds());
     }
     return Reading.words(
-        stiffest.stream().map(PlateEndScrew::word).collect(Collectors.toSet()),
+        stiffest.stream().map(Words::written).collect(Collectors.toSet()),
         Kind.FACT,
         ends.stream()
             .map(end -> "hole " + end.hole() + " " + words(end.kinds()))
@@ -69,11 +69,7 @@ final class PlateEndScrew implements Measure {
   }
 
   private static String words(Set<EndScrew.Kind> kinds) {
-    return kinds.stream().map(PlateEndScrew::word).collect(Collectors.joining(" or "));
-  }
-
-  private static String word(EndScrew.Kind kind) {
-    return kind.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return kinds.stream().map(Words::written).collect(Collectors.joining(" or "));
   }
 
   private static MissingFact asked(Scene scene) {

@@ -1,7 +1,10 @@
 package org.bonewright.measures.host;
 
 import java.util.List;
+import org.bonewright.casefile.Plan;
+import org.bonewright.measures.Definition;
 import org.bonewright.measures.Measure;
+import org.bonewright.measures.PlanTold;
 
 /** The measures of the host. */
 public final class HostMeasures {
@@ -25,6 +28,20 @@ public final class HostMeasures {
         new HostWord(HostWord.What.TUMOUR),
         new MalnutritionRisk(),
         new SmokeFreeDays(),
-        new TeamReview());
+        teamReview());
+  }
+
+  private static Measure teamReview() {
+    return new PlanTold(
+        new Definition(
+            "team-review",
+            "Plan discussed by a team",
+            Definition.yesOrNo(),
+            "yes when the plan says where and when it was discussed, else no; none in the past",
+            List.of("plans/discussion"),
+            "bookkeeping"),
+        Plan::discussion,
+        "a discussion is on file",
+        "no discussion on file");
   }
 }

@@ -1,7 +1,10 @@
 package org.bonewright.measures.infection;
 
 import java.util.List;
+import org.bonewright.casefile.Plan;
+import org.bonewright.measures.Definition;
 import org.bonewright.measures.Measure;
+import org.bonewright.measures.PlanTold;
 
 /** The measures of infection. */
 public final class InfectionMeasures {
@@ -23,7 +26,21 @@ public final class InfectionMeasures {
         new PlannedAction(PlannedAction.Action.DEEP_SAMPLES),
         new PlannedAction(PlannedAction.Action.HISTOLOGY),
         new PlannedAction(PlannedAction.Action.INFECTION_DIRECTED),
-        new ResultPathGiven(),
+        resultPathGiven(),
         new SiteAtRisk());
+  }
+
+  private static Measure resultPathGiven() {
+    return new PlanTold(
+        new Definition(
+            "result-path-given",
+            "A path for late culture results",
+            Definition.yesOrNo(),
+            "yes when the plan says who acts on late culture results; none for an operation of the past",
+            List.of("plans/resultPath"),
+            "bookkeeping"),
+        Plan::resultPath,
+        "a path is written down",
+        "none is written down");
   }
 }

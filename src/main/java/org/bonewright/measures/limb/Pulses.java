@@ -1,13 +1,13 @@
 package org.bonewright.measures.limb;
 
 import java.util.List;
-import java.util.Locale;
 import org.bonewright.casefile.Examination;
 import org.bonewright.casefile.Finding;
 import org.bonewright.measures.Definition;
 import org.bonewright.measures.Measure;
 import org.bonewright.measures.Reading;
 import org.bonewright.measures.Scene;
+import org.bonewright.measures.Words;
 
 /** The pulses beyond the fracture, as last felt for. */
 final class Pulses implements Measure {
@@ -29,10 +29,7 @@ final class Pulses implements Measure {
         .subject()
         .latest(Finding::pulses)
         .filter(felt -> felt != Examination.UNKNOWN)
-        .map(
-            felt ->
-                Reading.word(
-                    felt.name().toLowerCase(Locale.ROOT).replace('_', '-'), "as last found"))
+        .map(felt -> Reading.word(Words.written(felt), "as last found"))
         .orElseGet(
             () ->
                 Reading.unknown(

@@ -1,12 +1,12 @@
 package org.bonewright.measures.limb;
 
 import java.util.List;
-import java.util.Locale;
 import org.bonewright.casefile.Finding;
 import org.bonewright.measures.Definition;
 import org.bonewright.measures.Measure;
 import org.bonewright.measures.Reading;
 import org.bonewright.measures.Scene;
+import org.bonewright.measures.Words;
 
 /** The skin over the site, as last found. */
 final class SkinState implements Measure {
@@ -27,10 +27,7 @@ final class SkinState implements Measure {
     return scene
         .subject()
         .latest(Finding::skin)
-        .map(
-            skin ->
-                Reading.word(
-                    skin.name().toLowerCase(Locale.ROOT).replace('_', '-'), "as last found"))
+        .map(skin -> Reading.word(Words.written(skin), "as last found"))
         .orElseGet(
             () ->
                 Reading.unknown(

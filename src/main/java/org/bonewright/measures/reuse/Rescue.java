@@ -145,20 +145,8 @@ final class Rescue implements Measure {
     return switch (what) {
       case STEP -> isRescue(screw, true) ? screw.bite().stepUp() : Optional.empty();
       case RATIO -> Optional.of(Holes.in(scene).ratio(track));
-      default -> scene.ledger().levelOnBone(track).map(level -> cortexAnywhere(scene, level));
+      default -> scene.ledger().levelOnBone(track).map(level -> scene.bone().cortexAt(level));
     };
-  }
-
-  /** A hole whose level is not exact may lie where the cortex is thinner, or thicker. */
-  private static Dimension cortexAnywhere(Scene scene, Dimension level) {
-    Dimension near = scene.bone().cortexAt(level.min());
-    Dimension middle = scene.bone().cortexAt(level.middle());
-    Dimension far = scene.bone().cortexAt(level.max());
-    return new Dimension(
-        Math.min(middle.min(), Math.min(near.min(), far.min())),
-        Math.max(middle.max(), Math.max(near.max(), far.max())),
-        middle.assumed(),
-        middle.basis());
   }
 
   private MissingFact asked(Scene scene, List<NewScrew> possible) {
