@@ -1,7 +1,6 @@
 package org.bonewright.principles;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -25,6 +24,8 @@ final class CardVerdict {
   private final List<World> worlds;
   private final Verdicts verdicts;
   private final Map<World, WorldVerdict> said;
+  private final List<VerdictKind> kinds;
+  private final Map<String, Digits> numbered = new HashMap<>();
   private final Map<String, Reading> readings;
 
   /**
@@ -43,16 +44,17 @@ final class CardVerdict {
     this.readings = readings;
     this.said = new HashMap<>();
     worlds.forEach(world -> said.put(world, verdicts.of(world)));
+    this.kinds = worlds.stream().map(world -> of(world).kind()).toList();
   }
 
   /** Return the verdict. */
   Verdict verdict() {
-    Set<VerdictKind> kinds = kinds(worlds);
-    if (kinds.size() > 1) {
+    Set<VerdictKind> possible = new TreeSet<>(kinds);
+    if (possible.size() > 1) {
       List<String> relevant = relevantNeeds();
-      return new Verdict.Unknown(kinds, worst().severity(), asks(relevant), settles(relevant));
+      return new Verdict.Unknown(possible, worst().severity(), asks(relevant), settles(relevant));
     }
-    return switch (kinds.iterator().next()) {
+    return switch (possible.iterator().next()) {
       case MET -> new Verdict.Met();
       case NOT_APPLICABLE -> new Verdict.NotApplicable();
       case UNMET -> unmet();
@@ -74,12 +76,6 @@ final class CardVerdict {
 
   private WorldVerdict of(World world) {
     return said.getOrDefault(world, WorldVerdict.NOT_APPLICABLE);
-  }
-
-  private Set<VerdictKind> kinds(Collection<World> some) {
-    return some.stream()
-        .map(world -> of(world).kind())
-        .collect(Collectors.toCollection(TreeSet::new));
   }
 
   private WorldVerdict worst() {
@@ -113,22 +109,68 @@ final class CardVerdict {
    * cells of a number: two worlds may share a value of it without sharing a cell.
    */
   private boolean decide(List<String> some) {
-    Map<List<Cell>, VerdictKind> byCells = new LinkedHashMap<>();
-    for (World world : worlds) {
-      VerdictKind kind = of(world).kind();
-      VerdictKind before = byCells.putIfAbsent(world.cells(some), kind);
+    Map<Long, VerdictKind> byCells = new HashMap<>();
+    List<Digits> digits = some.stream().map(this::digits).toList();
+    for (int i = 0; i < worlds.size(); i++) {
+      long key = 0;
+      for (Digits need : digits) {
+        key = need.after(key, i);
+      }
+      VerdictKind kind = kinds.get(i);
+      VerdictKind before = byCells.putIfAbsent(key, kind);
       if (before != null && before != kind) {
         return false;
       }
+    }
+    return !cutsDifferWithout(some) || agreeWhereTheyMeet(some);
+  }
+
+  /** The cells of a need, numbered, so that worlds can be compared by one number. */
+  private static final class Digits {
+
+    private final int[] ofWorld;
+    private final int count;
+
+    Digits(String need, List<World> worlds) {
+      Map<Cell, Integer> numbers = new HashMap<>();
+      ofWorld = new int[worlds.size()];
+      for (int i = 0; i < ofWorld.length; i++) {
+        Integer number = numbers.putIfAbsent(worlds.get(i).cell(need), numbers.size());
+        ofWorld[i] = number == null ? numbers.size() - 1 : number;
+      }
+      count = numbers.size();
+    }
+
+    /** Return a number that tells both what it told before and the cell of this need. */
+    long after(long key, int world) {
+      return key * count + ofWorld[world];
+    }
+  }
+
+  private Digits digits(String need) {
+    return numbered.computeIfAbsent(need, n -> new Digits(n, worlds));
+  }
+
+  /** Return whether a word that is left out moves the limits by which numbers are cut. */
+  private boolean cutsDifferWithout(List<String> some) {
+    return card.limits().values().stream()
+        .flatMap(limit -> limit.by().stream())
+        .anyMatch(word -> !some.contains(word));
+  }
+
+  private boolean agreeWhereTheyMeet(List<String> some) {
+    Map<List<Cell>, VerdictKind> byCells = new LinkedHashMap<>();
+    for (int i = 0; i < worlds.size(); i++) {
+      byCells.put(worlds.get(i).cells(some), kinds.get(i));
     }
     return byCells.entrySet().stream()
         .collect(Collectors.groupingBy(e -> e.getKey().stream().map(Cell::word).toList()))
         .values()
         .stream()
-        .allMatch(CardVerdict::agreeWhereTheyMeet);
+        .allMatch(CardVerdict::sameWordsAgree);
   }
 
-  private static boolean agreeWhereTheyMeet(List<Map.Entry<List<Cell>, VerdictKind>> sameWords) {
+  private static boolean sameWordsAgree(List<Map.Entry<List<Cell>, VerdictKind>> sameWords) {
     for (int i = 0; i < sameWords.size(); i++) {
       for (int j = 0; j < i; j++) {
         if (sameWords.get(i).getValue() != sameWords.get(j).getValue()

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.bonewright.measures.Definition;
 import org.bonewright.measures.MeasureCatalogue;
 import org.bonewright.measures.catalogue.EveryMeasure;
@@ -33,6 +34,7 @@ public final class RuleSet {
   private final Moves moves;
   private final Prognosis prognosis;
   private final List<Waiting> waiting;
+  private final Map<String, Worlds> worlds = new ConcurrentHashMap<>();
   private final String version;
   private final String hash;
 
@@ -202,7 +204,7 @@ public final class RuleSet {
 
   /** Return the worlds of a card. */
   Worlds worlds(Card card) {
-    return new Worlds(card, this::definition);
+    return worlds.computeIfAbsent(card.id(), id -> new Worlds(card, this::definition));
   }
 
   /** Return the measures. */

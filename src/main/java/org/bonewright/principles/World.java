@@ -1,5 +1,8 @@
 package org.bonewright.principles;
 
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -11,7 +14,8 @@ import org.jspecify.annotations.Nullable;
 public final class World {
 
   private final String principle;
-  private final Map<String, Cell> cells;
+  private final Places places;
+  private final Cell[] cells;
   private final Map<String, Double> limits;
 
   /**
@@ -22,9 +26,49 @@ public final class World {
    * @param limits every limit of the card, resolved for these words; NaN where the card has none
    */
   World(String principle, Map<String, Cell> cells, Map<String, Double> limits) {
+    this(
+        principle,
+        new Places(List.copyOf(cells.keySet())),
+        cells.values().toArray(new Cell[0]),
+        Map.copyOf(limits));
+  }
+
+  /**
+   * Make one of many worlds of a card, which share what is the same in all of them.
+   *
+   * @param places the place of each need among the cells
+   * @param cells one cell for each need; is kept, not copied
+   * @param limits every limit, resolved; is kept, not copied
+   */
+  World(String principle, Places places, Cell[] cells, Map<String, Double> limits) {
     this.principle = principle;
-    this.cells = Map.copyOf(cells);
-    this.limits = Map.copyOf(limits);
+    this.places = places;
+    this.cells = cells;
+    this.limits = limits;
+  }
+
+  /** The order of the needs of a card. */
+  static final class Places {
+
+    private final List<String> needs;
+    private final Map<String, Integer> byNeed = new HashMap<>();
+
+    Places(List<String> needs) {
+      this.needs = needs;
+      for (int i = 0; i < needs.size(); i++) {
+        byNeed.put(needs.get(i), i);
+      }
+    }
+
+    /** Return how many needs there are. */
+    int size() {
+      return needs.size();
+    }
+
+    /** Return the place of a need, -1 where the card has no such need. */
+    int of(String need) {
+      return byNeed.getOrDefault(need, -1);
+    }
   }
 
   /** Return the id of the principle to be judged. */
@@ -72,20 +116,24 @@ public final class World {
 
   /** Return the cell of a need. */
   Cell cell(String need) {
-    Cell cell = cells.get(need);
-    if (cell == null) {
+    int place = places.of(need);
+    if (place < 0) {
       throw new IllegalArgumentException(principle + " has no need " + need);
     }
-    return cell;
+    return cells[place];
   }
 
   /** Return the cells by need. */
   Map<String, Cell> cells() {
-    return cells;
+    Map<String, Cell> byNeed = new LinkedHashMap<>();
+    for (int i = 0; i < cells.length; i++) {
+      byNeed.put(places.needs.get(i), cells[i]);
+    }
+    return byNeed;
   }
 
   /** Return the cells of some needs, in that order, to compare worlds by. */
-  List<Cell> cells(List<String> needs) {
-    return needs.stream().map(this::cell).toList();
+  List<Cell> cells(List<String> some) {
+    return Arrays.asList(some.stream().map(this::cell).toArray(Cell[]::new));
   }
 }

@@ -1,7 +1,7 @@
 package org.bonewright.principles;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -24,7 +24,8 @@ final class Worlds {
   private final Card card;
   private final List<String> words = new ArrayList<>();
   private final List<String> numbers = new ArrayList<>();
-  private final Map<String, Domain> domains = new LinkedHashMap<>();
+  private final Map<String, Domain> domains = new HashMap<>();
+  private final World.Places places;
 
   /**
    * Prepare the worlds of a card.
@@ -39,6 +40,7 @@ final class Worlds {
       domains.put(need.getKey(), domain);
       (domain instanceof Domain.Words ? words : numbers).add(need.getKey());
     }
+    this.places = new World.Places(needs());
   }
 
   /** Return the card. */
@@ -88,44 +90,41 @@ final class Worlds {
 
   private List<World> form(
       Function<String, List<Cell>> wordCells, BiFunction<String, NumberLine, List<Cell>> line) {
-    List<Map<String, Cell>> combinations = List.of(Map.of());
+    List<Cell[]> combinations = List.<Cell[]>of(new Cell[places.size()]);
     for (String need : words) {
-      combinations = extended(combinations, need, combination -> wordCells.apply(need));
+      combinations = extended(combinations, need, wordCells.apply(need));
     }
     List<World> worlds = new ArrayList<>();
-    for (Map<String, Cell> chosen : combinations) {
+    for (Cell[] chosen : combinations) {
       Map<String, Double> limits = limits(chosen);
-      List<Map<String, Cell>> full = List.of(chosen);
+      List<Cell[]> full = List.<Cell[]>of(chosen);
       for (String need : numbers) {
-        List<Cell> cells = line.apply(need, numberLine(need, limits));
-        full = extended(full, need, combination -> cells);
+        full = extended(full, need, line.apply(need, numberLine(need, limits)));
       }
-      full.forEach(cells -> worlds.add(new World(card.id(), cells, limits)));
+      full.forEach(cells -> worlds.add(new World(card.id(), places, cells, limits)));
     }
     return worlds;
   }
 
-  private static List<Map<String, Cell>> extended(
-      List<Map<String, Cell>> combinations,
-      String need,
-      Function<Map<String, Cell>, List<Cell>> cells) {
-    List<Map<String, Cell>> extended = new ArrayList<>();
-    for (Map<String, Cell> combination : combinations) {
-      for (Cell cell : cells.apply(combination)) {
-        Map<String, Cell> longer = new LinkedHashMap<>(combination);
-        longer.put(need, cell);
+  private List<Cell[]> extended(List<Cell[]> combinations, String need, List<Cell> cells) {
+    int place = places.of(need);
+    List<Cell[]> extended = new ArrayList<>(combinations.size() * cells.size());
+    for (Cell[] combination : combinations) {
+      for (Cell cell : cells) {
+        Cell[] longer = combination.clone();
+        longer[place] = cell;
         extended.add(longer);
       }
     }
     return extended;
   }
 
-  private Map<String, Double> limits(Map<String, Cell> chosen) {
-    Map<String, String> byWord = new LinkedHashMap<>();
-    chosen.forEach((need, cell) -> byWord.put(need, cell.word()));
-    Map<String, Double> limits = new LinkedHashMap<>();
+  private Map<String, Double> limits(Cell[] chosen) {
+    Map<String, String> byWord = new HashMap<>();
+    words.forEach(need -> byWord.put(need, chosen[places.of(need)].word()));
+    Map<String, Double> limits = new HashMap<>();
     card.limits().forEach((name, limit) -> limits.put(name, limit.resolve(byWord)));
-    return limits;
+    return Map.copyOf(limits);
   }
 
   private NumberLine numberLine(String need, Map<String, Double> limits) {
