@@ -156,10 +156,12 @@ public final class HtmlReport {
     if (figures.isEmpty()) {
       return;
     }
-    section(
-        page,
-        "Drawings",
+    page.in(
+        "section",
+        "drawings",
         () -> {
+          page.say("h2", "Drawings");
+          page.say("p", "hint", "A drawing may be wider than the window: scroll it sideways.");
           for (int i = 0; i < figures.size(); i++) {
             Figure figure = figures.get(i);
             String own = "figure-" + (i + 1) + "-";

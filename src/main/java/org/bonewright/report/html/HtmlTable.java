@@ -41,7 +41,9 @@ final class HtmlTable {
   void write() {
     page.say(
         "p",
-        "Capital letters: unmet. Open: cannot be judged yet. Open a verdict to read its reason.");
+        "Capital letters: unmet. Open: cannot be judged yet. n/a: not applicable. Unfold a verdict to"
+            + " read its reason.");
+    page.say("p", "hint", "The table may be wider than the window: scroll it sideways.");
     page.open(
         "div",
         "class",
