@@ -2,6 +2,7 @@ package org.bonewright.cli;
 
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.bonewright.casefile.CaseFile;
@@ -38,6 +39,26 @@ import picocli.CommandLine.Parameters;
     })
 final class BoneCommand implements Callable<Integer> {
 
+  /** How the account is shown. */
+  enum Format {
+    TEXT,
+    JSON
+  }
+
+  /** Reads a format as help writes it. */
+  static final class FormatReader implements CommandLine.ITypeConverter<Format> {
+    @Override
+    public Format convert(String word) {
+      return switch (word.toLowerCase(Locale.ROOT)) {
+        case "text" -> Format.TEXT;
+        case "json" -> Format.JSON;
+        default ->
+            throw new CommandLine.TypeConversionException(
+                "expected text or json, but was '" + word + "'");
+      };
+    }
+  }
+
   @Parameters(paramLabel = "CASE", description = "The case file; - is standard input.")
   private String file = "";
 
@@ -50,8 +71,9 @@ final class BoneCommand implements Callable<Integer> {
   @Option(
       names = "--format",
       paramLabel = "text|json",
+      converter = FormatReader.class,
       description = "How to show it: text (the default) or json.")
-  private ReviewCommand.Format format = ReviewCommand.Format.TEXT;
+  private Format format = Format.TEXT;
 
   @Option(names = "--output", paramLabel = "FILE", description = "Write to this file.")
   private @Nullable String output;
@@ -72,9 +94,7 @@ final class BoneCommand implements Callable<Integer> {
     Standing standing = new Standing(new Scene(moment, EveryMeasure.catalogue()));
     FreeBone free = FreeBone.of(standing, coming);
     String told =
-        format == ReviewCommand.Format.JSON
-            ? BoneJson.render(standing, free)
-            : BoneText.render(standing, free);
+        format == Format.JSON ? BoneJson.render(standing, free) : BoneText.render(standing, free);
     new Output(Optional.ofNullable(output), spec.commandLine().getOut()).write(told);
     return ExitCodes.DONE;
   }

@@ -47,7 +47,18 @@ final class ReviewCommand implements Callable<Integer> {
   enum Format {
     TEXT,
     JSON,
-    HTML
+    HTML;
+
+    /** Return the format of this name, in capitals or not. */
+    private static Format of(String word) {
+      for (Format format : values()) {
+        if (format.name().equalsIgnoreCase(word)) {
+          return format;
+        }
+      }
+      throw new CommandLine.TypeConversionException(
+          "expected text, json or html, but was '" + word + "'");
+    }
   }
 
   @Parameters(paramLabel = "CASE", description = "The case file; - is standard input.")
@@ -56,6 +67,7 @@ final class ReviewCommand implements Callable<Integer> {
   @Option(
       names = "--format",
       paramLabel = "text|json|html",
+      converter = FormatReader.class,
       description = "How to show it: text (the default), json, or html, a page to print.")
   private Format format = Format.TEXT;
 
@@ -66,6 +78,14 @@ final class ReviewCommand implements Callable<Integer> {
       names = "--verbose",
       description = "Text with the arithmetic of each verdict and what would turn it.")
   private boolean verbose;
+
+  /** Reads a format as help writes it. */
+  static final class FormatReader implements CommandLine.ITypeConverter<Format> {
+    @Override
+    public Format convert(String word) {
+      return Format.of(word);
+    }
+  }
 
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
 

@@ -69,6 +69,14 @@ class CommandLineTest {
     }
 
     @Test
+    void in_a_format_that_is_not_there_names_the_formats_as_help_does() {
+      Answer answer = run("review", DEMO, "--format", "xml");
+
+      assertThat(answer.code()).isEqualTo(2);
+      assertThat(answer.err()).contains("expected text, json or html, but was 'xml'");
+    }
+
+    @Test
     void gives_the_same_bytes_each_time() {
       assertThat(run("review", DEMO, "--format", "json").out())
           .isEqualTo(run("review", DEMO, "--format", "json").out())
