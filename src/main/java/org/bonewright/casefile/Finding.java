@@ -17,7 +17,7 @@ public record Finding(
     @Meaning("Pain under load, 0 none to 10 worst.") @Between(min = 0, max = 10)
         Optional<Quantity> pain,
     @Meaning("Motion felt at the fracture.") Optional<Examination> motionAtSite,
-    @Meaning("A false joint: free motion, a fluid cavity, or sealed canals on CT or MRI.")
+    @Meaning("A false joint: free motion, a fluid cavity, or sealed canals on section images.")
         Optional<Examination> falseJoint,
     @Meaning("Union or not.") Optional<Diagnosis> diagnosis,
     @Meaning("Kind of nonunion.") Optional<Vitality> vitality,

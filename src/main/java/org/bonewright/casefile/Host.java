@@ -9,7 +9,8 @@ public record Host(
     @Meaning("Day on which smoking stopped.") @Between(min = 0, max = 36500)
         Optional<Quantity> smokingStoppedDay,
     @Meaning("Diabetes.") Optional<Answer> diabetes,
-    @Meaning("HbA1c in percent.") @Between(min = 3, max = 20) Optional<Quantity> hba1cPercent,
+    @Meaning("Long-term blood sugar (HbA1c), in percent.") @Between(min = 3, max = 20)
+        Optional<Quantity> hba1cPercent,
     @Meaning("25-OH vitamin D in ng/mL.") @Between(min = 0, max = 200)
         Optional<Quantity> vitaminDNgMl,
     @Meaning("Albumin in g/L.") @Between(min = 5, max = 70) Optional<Quantity> albuminGL,
@@ -20,7 +21,8 @@ public record Host(
     @Meaning("Thyroid stimulating hormone in mU/L.") @Between(min = 0, max = 200)
         Optional<Quantity> tshMuL,
     @Meaning("Drugs that matter for bone; an empty list means none.") Optional<List<Drug>> drugs,
-    @Meaning("ASA class.") @Between(min = 1, max = 5) Optional<Quantity> asa) {
+    @Meaning("Class of anaesthetic risk (ASA).") @Between(min = 1, max = 5)
+        Optional<Quantity> asa) {
 
   /** Smoking. */
   public enum Smoking {

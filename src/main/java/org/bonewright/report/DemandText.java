@@ -32,7 +32,7 @@ final class DemandText {
     }
     if (verbose) {
       demands.demands().forEach(this::demand);
-      titles("  n/a   ", of(demands, VerdictKind.NOT_APPLICABLE));
+      titles("  does not apply: ", of(demands, VerdictKind.NOT_APPLICABLE));
       tensions(demands);
       return;
     }

@@ -30,6 +30,21 @@ final class RedFlags {
   /** Common practice, no source; laboratories differ. */
   private static final double RAISED_CRP = 10;
 
+  private static final String PROOF = "Proof of infection: ";
+
+  /** A sign at the bedside that proves infection. */
+  private record Proof(
+      String field, String words, Function<InfectionSigns, Optional<Examination>> sign) {}
+
+  private static final List<Proof> BEDSIDE =
+      List.of(
+          new Proof("sinus", "sinus down to bone or implant", InfectionSigns::sinus),
+          new Proof(
+              "woundBreakdown",
+              "wound broken down to bone or implant, metal may be exposed",
+              InfectionSigns::woundBreakdown),
+          new Proof("pus", "pus", InfectionSigns::pus));
+
   private final CaseFile caseFile;
   private final List<Finding> latestFirst;
   private final List<RedFlag> flags = new ArrayList<>();
@@ -53,18 +68,15 @@ final class RedFlags {
 
   /** What proves infection, as the principles read it, then what only points to it. */
   private void infection(List<Subject> subjects) {
+    BEDSIDE.forEach(proof -> sign(PROOF + proof.words(), proof.sign()));
     subjects.stream()
         .filter(subject -> subject.scope() != Subject.Scope.STAGE)
         .flatMap(subject -> new InfectionEvidence(subject).signs().stream())
         .filter(sign -> sign.present().equals(Optional.of(true)))
+        .filter(sign -> BEDSIDE.stream().noneMatch(proof -> isFlaggedAs(proof, sign)))
         .map(InfectionEvidence.Sign::name)
         .distinct()
-        .forEach(name -> flags.add(new RedFlag("Proof of infection: " + name, "in the history")));
-    sign("Pus", InfectionSigns::pus);
-    sign("Sinus down to bone or implant", InfectionSigns::sinus);
-    sign(
-        "Wound broken down to bone or implant, metal may be exposed",
-        InfectionSigns::woundBreakdown);
+        .forEach(name -> flags.add(new RedFlag(PROOF + name, "in the history")));
     sign("Fever", InfectionSigns::fever);
     sign("Local signs of infection", InfectionSigns::localSigns);
     sign("Wound discharge", InfectionSigns::discharge);
@@ -73,7 +85,19 @@ final class RedFlags {
     latest(finding -> finding.infection().flatMap(InfectionSigns::crpMgL))
         .filter(seen -> seen.answer().min() > RAISED_CRP)
         .filter(this::countsAsRaised)
-        .ifPresent(seen -> flag("CRP " + numbers(seen.answer()) + " mg/L, raised", seen.finding()));
+        .ifPresent(
+            seen ->
+                flag(
+                    "C-reactive protein " + numbers(seen.answer()) + " mg/L, raised",
+                    seen.finding()));
+  }
+
+  /** What was found last is told with its day, and not again as what the history proves. */
+  private boolean isFlaggedAs(Proof proof, InfectionEvidence.Sign sign) {
+    return proof.field().equals(sign.field())
+        && latest(finding -> finding.infection().flatMap(proof.sign()))
+            .filter(seen -> seen.answer() == Examination.PRESENT)
+            .isPresent();
   }
 
   /**

@@ -35,7 +35,8 @@ final class FalseJoint implements Measure {
         : Reading.unknown(
             scene.missingInCase(
                 "findings/falseJoint",
-                "Is there a false joint: free motion, a fluid cavity, or sealed canals on CT or MRI?"));
+                "Is there a false joint: free motion, a fluid cavity, or sealed canals on computed"
+                    + " tomography or magnetic resonance imaging?"));
   }
 
   private static Optional<Examination> told(Optional<Examination> examination) {

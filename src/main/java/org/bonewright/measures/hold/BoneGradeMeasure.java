@@ -39,7 +39,7 @@ final class BoneGradeMeasure implements Measure {
         scene.missingInCase(
             "bone/quality",
             "How good is the bone? One measurement with its method (cortical thickness, index or"
-                + " DXA).");
+                + " density scan).");
     if (!BoneGrades.measured(scene.subject()).isEmpty()) {
       return Reading.words(words, Kind.FACT, "bone quality measured", missing);
     }

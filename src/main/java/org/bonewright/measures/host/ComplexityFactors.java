@@ -32,7 +32,7 @@ final class ComplexityFactors implements Measure {
         "Factors of complexity",
         new Definition.Domain.Numbers("1", "", 0, 6, 1),
         "count of: confirmed infection; more than 30 mm of bone missing; two or more revisions that"
-            + " failed; poor bone; open skin over the site; ASA class 3 or more. What is not told"
+            + " failed; poor bone; open skin over the site; anaesthetic risk (ASA) of class 3 or more. What is not told"
             + " may count or not",
         List.of(
             "infection-state",
@@ -54,7 +54,7 @@ final class ComplexityFactors implements Measure {
     sort("two revisions failed", revisions(scene), present, open);
     sort("poor bone", word(scene, "bone-grade", "poor"), present, open);
     sort("open skin", skin(scene), present, open);
-    sort("ASA class", asa(scene), present, open);
+    sort("anaesthetic risk (ASA)", asa(scene), present, open);
     for (String factor : open) {
       missing.addAll(asked(scene, factor));
     }
@@ -84,7 +84,9 @@ final class ComplexityFactors implements Measure {
       case "poor bone" -> scene.read("bone-grade").missing();
       case "open skin" ->
           List.of(scene.missingInCase("findings/skin", "How is the skin over the site?"));
-      case "ASA class" -> List.of(scene.missingInCase("findings/host/asa", "Which ASA class?"));
+      case "anaesthetic risk (ASA)" ->
+          List.of(
+              scene.missingInCase("findings/host/asa", "Which class of anaesthetic risk (ASA)?"));
       default ->
           List.of(
               scene.missingInCase("operations/outcome", "What became of each operation before?"));

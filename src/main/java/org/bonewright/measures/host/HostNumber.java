@@ -32,9 +32,10 @@ final class HostNumber implements Measure {
   @Override
   public Definition definition() {
     return switch (what) {
-      case VITAMIN_D -> of("vitamin-d", "25-OH vitamin D", "ng/mL", "findings/host/vitaminDNgMl");
+      case VITAMIN_D ->
+          of("vitamin-d", "25-hydroxy vitamin D", "ng/mL", "findings/host/vitaminDNgMl");
       case ALBUMIN -> of("albumin", "Albumin", "g/L", "findings/host/albuminGL");
-      case HBA1C -> of("hba1c", "HbA1c", "%", "findings/host/hba1cPercent");
+      case HBA1C -> of("hba1c", "Long-term blood sugar (HbA1c)", "%", "findings/host/hba1cPercent");
       case RADIATION -> of("radiation-dose", "Radiation at the site", "Gy", "findings/radiationGy");
     };
   }
@@ -70,9 +71,9 @@ final class HostNumber implements Measure {
 
   private String question() {
     return switch (what) {
-      case VITAMIN_D -> "What is the 25-OH vitamin D, in ng/mL?";
+      case VITAMIN_D -> "What is the 25-hydroxy vitamin D, in ng/mL?";
       case ALBUMIN -> "What is the albumin, in g/L?";
-      case HBA1C -> "What is the HbA1c, in percent?";
+      case HBA1C -> "What is the long-term blood sugar (HbA1c), in percent?";
       case RADIATION -> "Was the site irradiated, and with how many Gy (0 for not)?";
     };
   }

@@ -30,8 +30,8 @@ final class InfectionState implements Measure {
         "State of infection",
         Definition.words("confirmed", "suspected", "heightened", "none"),
         "confirmed by a confirmatory sign; suspected by fever, local signs, discharge, joint"
-            + " effusion, sequestrum, periosteal bone, raised CRP (10 mg/L), ESR (30 mm/h) or white"
-            + " cells (11), lysis that no mechanical failure explains, or growth in one sample;"
+            + " effusion, sequestrum, periosteal bone, raised C-reactive protein (10 mg/L),"
+            + " sedimentation rate (30 mm/h) or white cells (11), lysis that no mechanical failure explains, or growth in one sample;"
             + " heightened by an open injury of grade II or more, an earlier infection, two"
             + " operations before, or a fixator before; else none, as for a closed injury without an"
             + " earlier implant",

@@ -43,8 +43,8 @@ final class InfectionWorkedUp implements Measure {
         "infection-worked-up",
         "Infection worked up",
         Definition.yesOrNo(),
-        "yes when the CRP was taken within 30 days (in a plan: of the latest finding), and either"
-            + " two or more deep samples before grew nothing, or the plan samples, says who acts on"
+        "yes when the C-reactive protein was taken within 30 days (in a plan: of the latest"
+            + " finding), and either two or more deep samples before grew nothing, or the plan samples, says who acts on"
             + " the result, and leaves graft, plate, nail and strut to a later stage",
         List.of(
             "findings/infection/crpMgL",
@@ -59,7 +59,9 @@ final class InfectionWorkedUp implements Measure {
     List<MissingFact> missing = new ArrayList<>();
     Part markers = markers(scene.subject());
     if (markers == Part.OPEN) {
-      missing.add(scene.missingInCase("findings/infection/crpMgL", "When was the CRP last taken?"));
+      missing.add(
+          scene.missingInCase(
+              "findings/infection/crpMgL", "When was the C-reactive protein last taken?"));
     }
     Part samples = negativeSamples(scene.subject());
     if (samples == Part.OPEN) {
@@ -73,7 +75,7 @@ final class InfectionWorkedUp implements Measure {
           scene.missing("samples", "Was the site sampled, and graft and metal left for later?"));
     }
     if (markers == Part.NO) {
-      return Reading.word("no", "no CRP within 30 days");
+      return Reading.word("no", "no C-reactive protein within 30 days");
     }
     if (samples == Part.NO && staged == Part.NO) {
       return Reading.word(

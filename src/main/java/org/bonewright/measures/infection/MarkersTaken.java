@@ -26,8 +26,8 @@ final class MarkersTaken implements Measure {
         "markers-taken",
         "Markers of infection taken",
         new Definition.Domain.Numbers("1", "", 0, 3, 1),
-        "CRP, ESR and white cells with a value at most 30 days before; in a plan before the latest"
-            + " finding. In the past one that no finding names may have been taken all the same",
+        "C-reactive protein, sedimentation rate and white cells with a value at most 30 days before;"
+            + " in a plan before the latest finding. In the past one that no finding names may have been taken all the same",
         List.of(
             "findings/infection/crpMgL",
             "findings/infection/esrMmH",
@@ -49,10 +49,11 @@ final class MarkersTaken implements Measure {
     int most = scene.subject().planned() ? taken : MARKERS.size();
     return Reading.number(
         new Dimension(taken, most, false, ""),
-        taken + " of CRP, ESR and white cells on file",
+        taken + " of C-reactive protein, sedimentation rate and white cells on file",
         scene.missingInCase(
             "findings/infection/crpMgL",
-            "Which of CRP, ESR and white cells were taken in the 30 days before?"));
+            "Which of C-reactive protein, sedimentation rate and white cells were taken in the 30 days"
+                + " before?"));
   }
 
   private static boolean fresh(

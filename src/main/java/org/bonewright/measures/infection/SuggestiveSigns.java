@@ -71,8 +71,8 @@ final class SuggestiveSigns {
         "periostealBone",
         InfectionSigns::periostealBone,
         "Is there new periosteal bone away from the line?");
-    signs.marker("CRP", "crpMgL", InfectionSigns::crpMgL, CRP_MG_L);
-    signs.marker("ESR", "esrMmH", InfectionSigns::esrMmH, ESR_MM_H);
+    signs.marker("C-reactive protein", "crpMgL", InfectionSigns::crpMgL, CRP_MG_L);
+    signs.marker("sedimentation rate", "esrMmH", InfectionSigns::esrMmH, ESR_MM_H);
     signs.marker("white cells", "whiteCellsG9L", InfectionSigns::whiteCellsG9L, WHITE_CELLS_G_L);
     signs.lysis();
     signs.oneSample();
