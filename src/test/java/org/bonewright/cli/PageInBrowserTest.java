@@ -8,6 +8,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -38,6 +39,8 @@ class PageInBrowserTest {
   void start(@TempDir Path folder) throws IOException {
     this.folder = folder;
     browser = Chromium.start(Files.createDirectory(folder.resolve("profile")));
+    // A machine busy with other tests needs long for the widest table.
+    browser.manage().timeouts().scriptTimeout(Duration.ofMinutes(5));
   }
 
   @AfterAll
