@@ -224,9 +224,16 @@ public final class Scene {
     return plates().stream().findFirst();
   }
 
-  /** Return a fact that the operation's own part of the file does not state. */
+  /**
+   * Return a fact that the operation's own part of the file does not state.
+   *
+   * @param question the question as one asks it of an operation that was done; what is still
+   *     planned is asked in the present
+   */
   public MissingFact missing(String field, String question) {
-    return new MissingFact(subject.path(operation()) + "/" + field, question);
+    return new MissingFact(
+        subject.path(operation()) + "/" + field,
+        subject.planned() ? Tense.present(question) : question);
   }
 
   /** Return a fact about reduction or compression that is not stated where they were set. */

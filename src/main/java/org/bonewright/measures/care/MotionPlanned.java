@@ -29,6 +29,6 @@ final class MotionPlanned implements Measure {
     return scene.subject().planned()
         ? Reading.word("no", "no day given")
         : Reading.unknown(
-            scene.missing("aftercare/motionFromDay", "From which day did the joints move?"));
+            scene.missing("aftercare/motionFromDay", "From which day were the joints moved?"));
   }
 }

