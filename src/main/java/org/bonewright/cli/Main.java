@@ -18,6 +18,7 @@ import picocli.CommandLine.Command;
       DrawCommand.class,
       BoneCommand.class,
       PrinciplesCommand.class,
+      SiteCommand.class,
       SchemaCommand.class,
       ServeCommand.class,
       WarmUpCommand.class

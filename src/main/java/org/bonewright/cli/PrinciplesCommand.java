@@ -23,6 +23,8 @@ import picocli.CommandLine.Parameters;
       "Examples:",
       "  bonewright principles",
       "  bonewright principles plate-span-ratio",
+      "  bonewright principles --profile exam",
+      "  bonewright principles plate-span-ratio --site site.json",
       "  bonewright principles --measures"
     })
 final class PrinciplesCommand implements Callable<Integer> {
@@ -35,11 +37,13 @@ final class PrinciplesCommand implements Callable<Integer> {
       description = "List the measures: what each is, its unit, formula, inputs and source.")
   private boolean measures;
 
+  @CommandLine.Mixin private RulesChoice choice = new RulesChoice();
+
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
 
   @Override
   public Integer call() throws Unusable {
-    RuleSet rules = RuleSet.built();
+    RuleSet rules = choice.rules();
     CatalogueText text = new CatalogueText(rules);
     StringBuilder answer = new StringBuilder();
     Optional<Promise> promise = Optional.ofNullable(id).flatMap(rules::promise);
@@ -48,7 +52,8 @@ final class PrinciplesCommand implements Callable<Integer> {
     } else if (id != null) {
       answer.append(text.principle(card(rules, id)));
     } else if (!measures) {
-      answer.append(text.principles());
+      answer.append(
+          choice.namesProfile() ? text.principles(choice.profile(rules)) : text.principles());
     }
     if (measures && promise.isEmpty()) {
       answer.append(id == null ? text.measures() : text.measures(card(rules, id)));

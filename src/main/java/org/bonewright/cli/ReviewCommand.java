@@ -39,6 +39,7 @@ import picocli.CommandLine.Parameters;
       "  bonewright review case.json --verbose",
       "  bonewright review case.json --format json --output review.json",
       "  bonewright review case.json --format html --output review.html",
+      "  bonewright review case.json --site site.json --profile exam",
       "  cat case.json | bonewright review -"
     })
 final class ReviewCommand implements Callable<Integer> {
@@ -87,13 +88,16 @@ final class ReviewCommand implements Callable<Integer> {
     }
   }
 
+  @CommandLine.Mixin private RulesChoice choice = new RulesChoice();
+
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
 
   @Override
   public Integer call() throws Unusable {
     Reading reading = new CaseInput(file).read();
     CaseFile caseFile = CaseInput.caseFile(reading);
-    Review review = new Reviewer(RuleSet.built()).review(caseFile);
+    RuleSet rules = choice.rules();
+    Review review = new Reviewer(rules).review(caseFile, choice.profile(rules));
     PrintWriter err = spec.commandLine().getErr();
     err.print(CaseInput.warnings(reading));
     err.flush();

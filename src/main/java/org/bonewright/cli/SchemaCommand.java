@@ -5,25 +5,44 @@ import java.io.InputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.concurrent.Callable;
-import org.bonewright.casefile.CaseFile;
+import org.bonewright.casefile.reading.CaseSchema;
+import org.bonewright.site.SiteSchema;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
 
-/** Prints the schema of case files. */
+/** Prints the schema of case files, or of site files. */
 @Command(
     name = "schema",
     mixinStandardHelpOptions = true,
-    description = "Prints the JSON Schema (draft 2020-12) of case files.",
+    description = "Prints the JSON Schema (draft 2020-12) of case files, or of site files.",
     footerHeading = "%n",
-    footer = {"Example:", "  bonewright schema > case.schema.json"})
+    footer = {
+      "Examples:",
+      "  bonewright schema > case.schema.json",
+      "  bonewright schema site > site.schema.json"
+    })
 final class SchemaCommand implements Callable<Integer> {
+
+  /** The kinds of file. */
+  enum Kind {
+    CASE,
+    SITE
+  }
+
+  @Parameters(
+      arity = "0..1",
+      paramLabel = "case|site",
+      description = "The kind of file: case (the default) or site.")
+  private Kind kind = Kind.CASE;
 
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
 
   @Override
   public Integer call() throws IOException {
     PrintWriter out = spec.commandLine().getOut();
-    try (InputStream in = CaseFile.class.getResourceAsStream("case.schema.json")) {
+    String resource = kind == Kind.CASE ? CaseSchema.RESOURCE : SiteSchema.RESOURCE;
+    try (InputStream in = CaseSchema.class.getResourceAsStream(resource)) {
       if (in == null) {
         throw new IllegalStateException("built without its schema");
       }

@@ -2,7 +2,9 @@ package org.bonewright.cli;
 
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
+import org.bonewright.principles.RuleSet;
 import org.bonewright.server.Service;
+import org.bonewright.server.rest.Rulebook;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -16,11 +18,13 @@ import picocli.CommandLine.Option;
             + " are: by default only this machine can reach it.",
     footerHeading = "%n",
     footer = {
-      "Exit code: 0 stopped, 2 cannot listen there, 3 a fault of the program.",
+      "Exit code: 0 stopped, 2 cannot listen there or the site file cannot be used,",
+      "  3 a fault of the program.",
       "",
       "Examples:",
       "  bonewright serve",
       "  bonewright serve --port 9000",
+      "  bonewright serve --site site.json --profile exam",
       "  curl -H 'Content-Type: application/json' --data-binary @case.json \\",
       "       http://127.0.0.1:8080/api/reviews",
       "",
@@ -44,6 +48,8 @@ final class ServeCommand implements Callable<Integer> {
       description = "Address to listen on (default: ${DEFAULT-VALUE}, this machine alone).")
   private String address = "127.0.0.1";
 
+  @CommandLine.Mixin private RulesChoice choice = new RulesChoice();
+
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
 
   @Override
@@ -53,9 +59,11 @@ final class ServeCommand implements Callable<Integer> {
     }
     PrintWriter out = spec.commandLine().getOut();
     PrintWriter err = spec.commandLine().getErr();
+    RuleSet rules = choice.rules();
+    Rulebook rulebook = new Rulebook(rules, choice.profile(rules));
     out.println("Starting; a few seconds.");
     out.flush();
-    try (Service.Running service = Service.start(address, port)) {
+    try (Service.Running service = Service.start(address, port, rulebook)) {
       String host = address.contains(":") ? "[" + address + "]" : address;
       if (!isLoopback()) {
         err.println(

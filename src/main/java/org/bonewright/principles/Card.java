@@ -31,6 +31,7 @@ import java.util.Optional;
  * @param since the first rule-set version that has it
  * @param formerIds ids it had before
  * @param deprecated why it is retired, where it is
+ * @param siteMayNotChange why no site may change its limits or severities, where none may
  */
 public record Card(
     String id,
@@ -55,7 +56,8 @@ public record Card(
     String reviewedBy,
     String since,
     List<String> formerIds,
-    Optional<String> deprecated) {
+    Optional<String> deprecated,
+    Optional<String> siteMayNotChange) {
 
   /** What a principle is judged on. */
   public enum SubjectKind {
@@ -80,12 +82,48 @@ public record Card(
    */
   public record Limit(String of, List<String> by, Map<String, Double> values, String evidence) {
 
+    /** The key of the value that holds where no other does. */
+    public static final String OTHERWISE = "otherwise";
+
     /** Return the value for these words, NaN where there is none. */
     double resolve(Map<String, String> words) {
-      String key = String.join(" ", by.stream().map(words::get).toList());
-      Double value = values.get(by.isEmpty() ? "otherwise" : key);
-      return value != null ? value : values.getOrDefault("otherwise", Double.NaN);
+      return at(String.join(" ", by.stream().map(words::get).toList()));
     }
+
+    /** Return the value for words joined by spaces in the order of {@code by}, NaN for none. */
+    public double at(String joined) {
+      Double value = values.get(by.isEmpty() ? OTHERWISE : joined);
+      return value != null ? value : values.getOrDefault(OTHERWISE, Double.NaN);
+    }
+  }
+
+  /** Return the same card with other limits. */
+  Card with(Map<String, Limit> others) {
+    return new Card(
+        id,
+        level,
+        subject,
+        title,
+        statement,
+        cause,
+        needs,
+        others,
+        grades,
+        highest,
+        verdicts,
+        overridable,
+        why,
+        say,
+        remedy,
+        remedyMoves,
+        sources,
+        disputed,
+        awaiting,
+        reviewedBy,
+        since,
+        formerIds,
+        deprecated,
+        siteMayNotChange);
   }
 
   /**

@@ -55,7 +55,8 @@ final class CardReader {
             text.text("reviewedBy"),
             text.text("since"),
             text.texts("formerIds"),
-            text.optionalText("deprecated"));
+            text.optionalText("deprecated"),
+            text.optionalText("siteMayNotChange"));
     text.done();
     card.limits().keySet().stream()
         .filter(card.needs()::containsKey)

@@ -15,6 +15,8 @@ public final class Decisions {
 
   /** The kinds of severity step, in the order in which they are taken. */
   public enum Step {
+    /** What the site has set. */
+    SITE,
     /** What holds for this bone. */
     BONE,
     /** The fracture united: outcome beats rule. */

@@ -42,7 +42,7 @@ public final class Judge {
       }
       settle(pending).forEach(j -> add(bySubject, j));
     }
-    return new Precedence(rules.rules())
+    return new Precedence(rules.rules(), rules.site())
         .apply(new JudgedCase(caseFile, subjects, scenes, bySubject));
   }
 

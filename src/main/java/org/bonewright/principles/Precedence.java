@@ -13,9 +13,17 @@ import org.bonewright.measures.Subject;
 final class Precedence {
 
   private final RuleBase rules;
+  private final Optional<SiteChanges> site;
 
-  Precedence(RuleBase rules) {
+  /**
+   * Make it.
+   *
+   * @param rules the rules about the rules
+   * @param site what a site has changed, if one has
+   */
+  Precedence(RuleBase rules, Optional<SiteChanges> site) {
     this.rules = rules;
+    this.site = site;
   }
 
   /** Return the severity that a verdict has before any step. */
@@ -81,13 +89,21 @@ final class Precedence {
         disputed);
   }
 
-  private static Judgement decided(Subject subject, Judgement judgement, Decisions decisions) {
+  /** What the site has set comes first, so that outcome, dispute and repeat count from there. */
+  private List<SeverityStep> steps(Judgement judgement, Severity base, Judged fact, Decisions by) {
+    Severity local = site.map(s -> s.severity(judgement.card(), base)).orElse(base);
+    List<SeverityStep> steps = new ArrayList<>();
+    if (local != base) {
+      steps.add(new SeverityStep(Decisions.Step.SITE, base, local));
+    }
+    steps.addAll(by.steps(fact, local, judgement.card().highest()));
+    return List.copyOf(steps);
+  }
+
+  private Judgement decided(Subject subject, Judgement judgement, Decisions decisions) {
     Judged fact = fact(subject, judgement);
     List<SeverityStep> steps =
-        judgement
-            .severity()
-            .map(base -> decisions.steps(fact, base, judgement.card().highest()))
-            .orElse(List.of());
+        judgement.severity().map(base -> steps(judgement, base, fact, decisions)).orElse(List.of());
     Optional<Severity> severity =
         steps.isEmpty() ? judgement.severity() : Optional.of(steps.get(steps.size() - 1).to());
     return new Judgement(

@@ -20,6 +20,7 @@ public final class RuleSet {
   private static final String FAMILIES = "families.yaml";
   private static final String FAILURE_MODES = "failure-modes.yaml";
   private static final String MOVES = "moves.yaml";
+  private static final String PROFILES = "profiles.yaml";
   private static final String PROGNOSIS = "prognosis.yaml";
   private static final String WAITING = "waiting.yaml";
   private static final String VERSION = "version.txt";
@@ -35,8 +36,11 @@ public final class RuleSet {
   private final Prognosis prognosis;
   private final List<Waiting> waiting;
   private final Map<String, Worlds> worlds = new ConcurrentHashMap<>();
+  private final List<Profile> profiles;
   private final String version;
   private final String hash;
+  private final Optional<SiteChanges> site;
+  private final Optional<RuleSet> published;
 
   private RuleSet(RuleFiles files, RuleBase rules, MeasureCatalogue measures) {
     this.rules = rules;
@@ -56,6 +60,28 @@ public final class RuleSet {
             .toList();
     found.forEach(this::take);
     this.waiting = Waiting.read(files.read(WAITING), known, cards.keySet());
+    this.profiles = Profile.read(files.read(PROFILES));
+    this.site = Optional.empty();
+    this.published = Optional.empty();
+  }
+
+  private RuleSet(
+      RuleSet other, List<Card> cards, Optional<SiteChanges> site, Optional<RuleSet> published) {
+    this.rules = other.rules;
+    this.measures = other.measures;
+    this.version = other.version;
+    this.hash = other.hash;
+    this.failures = other.failures;
+    this.moves = other.moves;
+    this.prognosis = other.prognosis;
+    this.allFamilies = other.allFamilies;
+    this.waiting = other.waiting;
+    this.profiles = other.profiles;
+    this.families.putAll(other.families);
+    this.promises.putAll(other.promises);
+    cards.forEach(card -> this.cards.put(card.id(), card));
+    this.site = site;
+    this.published = published;
   }
 
   /**
@@ -92,6 +118,51 @@ public final class RuleSet {
   /** Return the same rule set with the rules in another order or compiled elsewhere; for tests. */
   RuleSet with(RuleBase other) {
     return new RuleSet(RuleFiles.built(), other, measures);
+  }
+
+  /**
+   * Return the same rule set as a site uses it: its cards carry the local limits, so that worlds,
+   * verdicts and words follow them.
+   *
+   * @param changes what the site has set; checked against these cards
+   */
+  public RuleSet with(SiteChanges changes) {
+    List<Card> local = cards.values().stream().map(changes::on).toList();
+    return new RuleSet(this, local, Optional.of(changes), Optional.of(this));
+  }
+
+  /** Return what a site has set, where this rule set is that of a site. */
+  public Optional<SiteChanges> site() {
+    return site;
+  }
+
+  /** Return the same rule set with no cards but those that a profile shows; not to judge by. */
+  public RuleSet shown(Profile profile) {
+    return new RuleSet(
+        this,
+        cards.values().stream().filter(c -> profile.principles().contains(c.id())).toList(),
+        site,
+        published);
+  }
+
+  /** Return the rule set without what a site has set, where this rule set is that of a site. */
+  public Optional<RuleSet> published() {
+    return published;
+  }
+
+  /** Return the profile that is taken where none is named. */
+  public Profile usual() {
+    return profile(Profile.DEFAULT).orElseThrow();
+  }
+
+  /** Return the profiles, the one that is taken where none is named first. */
+  public List<Profile> profiles() {
+    return profiles;
+  }
+
+  /** Return the profile of this id, if there is one. */
+  public Optional<Profile> profile(String id) {
+    return profiles.stream().filter(profile -> profile.id().equals(id)).findFirst();
   }
 
   private static Family family(Map<String, Family> known, String path) {

@@ -9,6 +9,8 @@ import org.bonewright.principles.Promise;
 import org.bonewright.principles.RuleSet;
 import org.bonewright.principles.Severity;
 import org.bonewright.principles.VerdictKind;
+import org.bonewright.review.LocalChange;
+import org.bonewright.review.LocalWording;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -86,6 +88,7 @@ public final class CatalogueJson {
     root.put("reviewedBy", card.reviewedBy());
     texts(root, "formerIds", card.formerIds());
     card.deprecated().ifPresent(reason -> root.put("deprecated", reason));
+    card.siteMayNotChange().ifPresent(reason -> root.put("siteMayNotChange", reason));
     return text(root);
   }
 
@@ -101,6 +104,10 @@ public final class CatalogueJson {
     ObjectNode root = JSON.createObjectNode();
     root.put("schema", schema);
     root.putObject("ruleSet").put("version", rules.version()).put("content", rules.hash());
+    rules
+        .site()
+        .ifPresent(
+            site -> root.putObject("site").put("name", site.name()).put("content", site.hash()));
     return root;
   }
 
@@ -111,6 +118,15 @@ public final class CatalogueJson {
         .put("level", card.level())
         .put("judgedOn", card.subject().name().toLowerCase(java.util.Locale.ROOT))
         .put("since", card.since());
+    texts(node, "profiles", CatalogueText.profiles(rules, card));
+    List<LocalChange> local =
+        rules.site().stream()
+            .flatMap(site -> new LocalWording(rules).changes(site).stream())
+            .filter(change -> change.principle().equals(card.id()))
+            .toList();
+    if (!local.isEmpty()) {
+      LocalJson.changes(node.putArray("local"), local);
+    }
   }
 
   private void promise(ObjectNode node, Promise promise) {

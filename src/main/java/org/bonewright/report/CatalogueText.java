@@ -7,9 +7,13 @@ import java.util.TreeSet;
 import org.bonewright.bone.Dimension;
 import org.bonewright.measures.Definition;
 import org.bonewright.principles.Card;
+import org.bonewright.principles.Profile;
 import org.bonewright.principles.Promise;
 import org.bonewright.principles.RuleSet;
 import org.bonewright.principles.Severity;
+import org.bonewright.principles.SiteChanges;
+import org.bonewright.review.LocalChange;
+import org.bonewright.review.LocalWording;
 
 /** The catalogue of principles and measures, as text. */
 public final class CatalogueText {
@@ -28,8 +32,18 @@ public final class CatalogueText {
     Page page = new Page();
     page.line("Rule set " + rules.version() + " " + rules.hash());
     rules
-        .cards()
-        .forEach(card -> page.line(row(rules.family(card).letter(), card.id(), card.title())));
+        .site()
+        .ifPresent(
+            site ->
+                page.line(
+                    "Site " + site.name() + " " + site.hash() + " (*: local beside published)"));
+    for (Card card : rules.cards()) {
+      List<LocalChange> local = changes(card);
+      page.line(
+          row(rules.family(card).letter(), card.id(), card.title())
+              + LocalText.mark(!local.isEmpty()));
+      local.forEach(change -> page.hanging("     ", change.inWords()));
+    }
     if (!rules.waiting().isEmpty()) {
       page.line("");
       page.line("Not judged yet:");
@@ -46,6 +60,45 @@ public final class CatalogueText {
       page.line(row(rules.family(promise).letter(), promise.id(), promise.title()));
     }
     return page.text();
+  }
+
+  /** Return the list of the principles that a profile shows, a line each, and what it is for. */
+  public String principles(Profile profile) {
+    Page page = new Page();
+    page.line("Profile " + profile.id() + ": " + profile.title());
+    page.hanging("", profile.purpose() + " Whatever it leaves out is judged all the same.");
+    page.line("");
+    return page.text() + new CatalogueText(rules.shown(profile)).principles();
+  }
+
+  /** Return everything that a site has set, beside what is published. */
+  public String site(SiteChanges site) {
+    Page page = new Page();
+    page.line(
+        "Site "
+            + site.name()
+            + (site.invented() ? " (invented)" : "")
+            + ", content "
+            + site.hash()
+            + "; limits changed: "
+            + site.limits().size()
+            + ", severities: "
+            + site.severities().size());
+    new LocalWording(rules)
+        .changes(site)
+        .forEach(
+            change -> {
+              page.line("  " + change.principle());
+              page.hanging("    ", change.inWords());
+            });
+    return page.text();
+  }
+
+  private List<LocalChange> changes(Card card) {
+    return rules.site().stream()
+        .flatMap(site -> new LocalWording(rules).changes(site).stream())
+        .filter(change -> change.principle().equals(card.id()))
+        .toList();
   }
 
   /** Return everything that the card of a promise says, with the tests that prove it. */
@@ -82,6 +135,7 @@ public final class CatalogueText {
                     "  ", need + ": " + rules.definition(measure).title() + " [" + measure + "]"));
     page.title("Limits");
     card.limits().forEach((name, limit) -> limit(page, name, limit));
+    local(page, card);
     page.title("When unmet")
         .hanging(
             "  ",
@@ -94,7 +148,26 @@ public final class CatalogueText {
     openQuestions(page, card.awaiting());
     page.line("");
     page.line("Reviewed by: " + card.reviewedBy() + ". Since rule set " + card.since() + ".");
+    page.line("In the profiles: " + String.join(", ", profiles(rules, card)) + ".");
     return page.text();
+  }
+
+  private void local(Page page, Card card) {
+    List<LocalChange> changes = changes(card);
+    if (!changes.isEmpty()) {
+      page.title("Set by this site");
+      changes.forEach(change -> page.hanging("  ", change.inWords()));
+    }
+    card.siteMayNotChange()
+        .ifPresent(reason -> page.title("No site may change it").hanging("  ", reason));
+  }
+
+  /** Return the ids of the profiles that show a principle. */
+  static List<String> profiles(RuleSet rules, Card card) {
+    return rules.profiles().stream()
+        .filter(profile -> profile.principles().contains(card.id()))
+        .map(Profile::id)
+        .toList();
   }
 
   private static void sources(Page page, List<Card.Source> sources) {

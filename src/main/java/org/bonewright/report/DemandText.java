@@ -119,7 +119,7 @@ final class DemandText {
   /** What is answered well takes a line, not a paragraph each; the arithmetic is for verbose. */
   private void titles(String mark, List<PlanDemands.Demand> demands, int more) {
     List<String> titles =
-        new ArrayList<>(demands.stream().map(d -> d.answer().title()).distinct().toList());
+        new ArrayList<>(demands.stream().map(d -> LocalText.title(d.answer())).distinct().toList());
     if (more > 0) {
       titles.add(titles.isEmpty() ? more + " principles" : "and " + more + " more");
     }
@@ -158,12 +158,14 @@ final class DemandText {
                   + ": "
                   + answer.title()
                   + taught
-                  + (verbose ? ". " + answer.words() : " (see what to find out first)."));
+                  + (verbose ? ". " + answer.words() : " (see what to find out first).")
+                  + LocalText.remark(answer));
       case MET -> {
         if (!verbose) {
           return;
         }
-        page.hanging("  yes   ", answer.title() + taught + ". " + answer.words());
+        page.hanging(
+            "  yes   ", answer.title() + taught + ". " + answer.words() + LocalText.remark(answer));
       }
       case NOT_APPLICABLE -> {
         return;

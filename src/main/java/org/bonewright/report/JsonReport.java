@@ -34,6 +34,7 @@ public final class JsonReport {
         .forEach(flag -> flags.addObject().put("what", flag.what()).put("since", flag.since()));
     root.put("summary", review.summary());
     root.put("leavesCriticalOpen", review.leavesCriticalOpen());
+    review.local().ifPresent(local -> LocalJson.section(root, local));
     ArrayNode questions = root.putArray("questions");
     review.questions().forEach(question -> question(questions.addObject(), question));
     ArrayNode chapters = root.putArray("chapters");
@@ -62,6 +63,14 @@ public final class JsonReport {
         .put("engine", review.versions().engine())
         .put("ruleSet", review.versions().ruleSet())
         .put("hash", review.versions().hash());
+    ObjectNode versions = root.withObjectProperty("versions");
+    review
+        .versions()
+        .site()
+        .ifPresent(
+            site ->
+                versions.putObject("site").put("name", site.name()).put("content", site.hash()));
+    review.versions().profile().ifPresent(profile -> versions.put("profile", profile));
     ObjectNode node =
         root.putObject("case")
             .put("reference", heading.reference())
@@ -130,10 +139,11 @@ public final class JsonReport {
               ArrayNode cells = rowNode.putArray("cells");
               row.cells()
                   .forEach(
-                      cell ->
-                          severity(
-                              cells.addObject().put("verdict", cell.verdict().word()),
-                              cell.severity()));
+                      cell -> {
+                        ObjectNode one = cells.addObject().put("verdict", cell.verdict().word());
+                        severity(one, cell.severity());
+                        LocalJson.note(one, cell.local());
+                      });
             });
   }
 
@@ -186,6 +196,7 @@ public final class JsonReport {
     ObjectNode limits = node.putObject("limits");
     line.limits().forEach(limits::put);
     texts(node, "turns", line.turns());
+    LocalJson.note(node, line.local());
   }
 
   private static void severity(ObjectNode node, Optional<Severity> severity) {

@@ -98,7 +98,10 @@ final class StoryText {
       page.hanging(" ".repeat(mark.length()) + "with ", TitlesBySeverity.of(headline.nested()));
     }
     if (verbose) {
-      headline.nested().forEach(line -> detail(line.title() + ": " + line.words(), line));
+      headline
+          .nested()
+          .forEach(
+              line -> detail(line.title() + ": " + line.words() + LocalText.remark(line), line));
     }
   }
 
@@ -123,12 +126,19 @@ final class StoryText {
       return;
     }
     page.hanging("  met    ", String.join("; ", met.stream().map(Line::title).toList()));
-    met.forEach(line -> detail(line.title() + ": " + line.words(), line));
+    met.forEach(line -> detail(line.title() + ": " + line.words() + LocalText.remark(line), line));
   }
 
   private void unknown(Line line) {
     page.hanging(
-        "  open   ", "at worst " + worst(line) + ", " + line.title() + ". " + line.words());
+        "  open   ",
+        "at worst "
+            + worst(line)
+            + ", "
+            + line.title()
+            + ". "
+            + line.words()
+            + LocalText.remark(line));
     detail("", line);
   }
 
@@ -164,6 +174,7 @@ final class StoryText {
       remarks.append(" [sources from memory]");
     }
     line.accepted().ifPresent(reason -> remarks.append(" [accepted: ").append(reason).append("]"));
+    remarks.append(LocalText.remark(line));
     return remarks.toString();
   }
 }

@@ -35,7 +35,7 @@ final class TableText {
           "  "
               + padded(row.family() + " " + row.title(), TITLE)
               + row.cells().stream()
-                  .map(c -> padded(cell(c), width))
+                  .map(c -> padded(cell(c) + LocalText.mark(c.local().isPresent()), width))
                   .collect(Collectors.joining()));
     }
     if (telling.size() < concerned.size()) {

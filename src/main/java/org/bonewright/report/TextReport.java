@@ -37,6 +37,7 @@ public final class TextReport {
     heading(page, review);
     redFlags(page, review.redFlags());
     page.title("IN SHORT").hanging("  ", review.summary());
+    review.local().ifPresent(local -> LocalText.section(page, local));
     questions(page, review);
     story(page, review);
     for (PlanDemands demands : review.demands()) {
@@ -62,7 +63,7 @@ public final class TextReport {
             + " "
             + String.join(" ", review.cautions())
             + " "
-            + versions(review.versions()));
+            + review.versions().inWords());
     return page.text();
   }
 
@@ -118,18 +119,9 @@ public final class TextReport {
             + heading.provenance()
             + " case"
             + heading.source().map(source -> ", after " + source).orElse("")
-            + ")");
+            + ")"
+            + review.versions().profile().map(profile -> ", profile " + profile).orElse(""));
     page.hanging("", heading.injury() + "; " + heading.patient());
-  }
-
-  private static String versions(Review.Versions versions) {
-    return "Bonewright "
-        + versions.engine()
-        + ", rule set "
-        + versions.ruleSet()
-        + ", content "
-        + versions.hash()
-        + ".";
   }
 
   private static void redFlags(Page page, List<RedFlag> flags) {

@@ -24,7 +24,7 @@ final class TitlesBySeverity {
       List<String> titles =
           lines.stream()
               .filter(line -> severity(line) == severity)
-              .map(Line::title)
+              .map(LocalText::title)
               .distinct()
               .toList();
       parts.add(word(severity) + ": " + String.join("; ", titles));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.bonewright.principles.Card;
 import org.bonewright.principles.Family;
+import org.bonewright.principles.Profile;
 import org.bonewright.principles.RuleSet;
 
 /** What every output says of its own limits. */
@@ -23,9 +24,20 @@ public final class Cautions {
     return ALWAYS;
   }
 
-  /** Return what the rule set does not look at. */
-  static List<String> notChecked(RuleSet rules) {
+  /** Return what the rule set does not look at, and what a profile does not show. */
+  static List<String> notChecked(RuleSet rules, Profile profile) {
     List<String> lines = new ArrayList<>();
+    int left = rules.cards().size() - profile.principles().size();
+    if (left > 0) {
+      lines.add(
+          "The profile "
+              + profile.id()
+              + " leaves out "
+              + left
+              + " of "
+              + rules.cards().size()
+              + " principles: they are judged, and neither shown nor counted.");
+    }
     List<String> used = rules.cards().stream().map(Card::id).toList();
     List<String> empty =
         rules.families().stream()

@@ -26,24 +26,31 @@ final class ChapterMaker {
 
   private final LineMaker lines;
   private final RuleSet rules;
+  private final JudgedCase whole;
 
-  ChapterMaker(LineMaker lines, RuleSet rules) {
+  /**
+   * Make it.
+   *
+   * @param whole the case with every verdict, also those that are not shown: a failure that one of
+   *     them explains is not unexplained
+   */
+  ChapterMaker(LineMaker lines, RuleSet rules, JudgedCase whole) {
     this.lines = lines;
     this.rules = rules;
+    this.whole = whole;
   }
 
   Chapter chapter(JudgedCase judged, Subject subject) {
     List<Judgement> judgements = judged.of(subject);
     List<Judgement> unmet = sorted(judgements, VerdictKind.UNMET);
-    FailureReasons reasons =
-        new FailureReasons(judged.scene(subject), unmet, rules.failures(), lines);
+    FailureReasons reasons = reasons(subject, unmet);
     List<Judgement> unknown = sorted(judgements, VerdictKind.UNKNOWN);
     return new Chapter(
         subject.id(),
         subject.planned(),
         what(subject),
         subject.planned() ? Optional.empty() : Said.outcome(subject.operation()),
-        reasons.unexplained(),
+        reasons(subject, sorted(whole.of(subject), VerdictKind.UNMET)).unexplained(),
         reasons.fits(),
         reasons.others(),
         sorted(judgements, VerdictKind.MET).stream().map(lines::line).toList(),
@@ -53,6 +60,10 @@ final class ChapterMaker {
             .map(j -> j.card().title())
             .toList(),
         sorted(judgements, VerdictKind.NOT_APPLICABLE).size());
+  }
+
+  private FailureReasons reasons(Subject subject, List<Judgement> unmet) {
+    return new FailureReasons(whole.scene(subject), unmet, rules.failures(), lines);
   }
 
   private static List<Judgement> sorted(List<Judgement> judgements, VerdictKind kind) {

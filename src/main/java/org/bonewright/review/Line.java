@@ -27,6 +27,7 @@ import org.bonewright.principles.VerdictKind;
  * @param limits the limits that hold here, by name
  * @param workings what was read, one clause for each need
  * @param turns what would turn it, one clause each
+ * @param local what a site has to do with it, if it has
  */
 public record Line(
     String principle,
@@ -46,7 +47,8 @@ public record Line(
     List<Measured> readings,
     Map<String, String> limits,
     List<String> workings,
-    List<String> turns) {
+    List<String> turns,
+    Optional<LocalNote> local) {
 
   /**
    * One input of a verdict.

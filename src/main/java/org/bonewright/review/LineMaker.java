@@ -12,6 +12,7 @@ import org.bonewright.measures.Reading;
 import org.bonewright.principles.Card;
 import org.bonewright.principles.Judgement;
 import org.bonewright.principles.RuleSet;
+import org.bonewright.principles.Severity;
 import org.bonewright.principles.Verdict;
 import org.bonewright.principles.VerdictKind;
 import org.bonewright.principles.Wording;
@@ -22,11 +23,13 @@ final class LineMaker {
   private final RuleSet rules;
   private final Wording wording;
   private final CaseFile caseFile;
+  private final LocalMaker local;
 
-  LineMaker(RuleSet rules, CaseFile caseFile) {
+  LineMaker(RuleSet rules, CaseFile caseFile, LocalMaker local) {
     this.rules = rules;
     this.wording = new Wording(rules);
     this.caseFile = caseFile;
+    this.local = local;
   }
 
   Line line(Judgement judgement) {
@@ -50,16 +53,21 @@ final class LineMaker {
         readings(judgement),
         limits(judgement),
         readings(judgement).stream().map(LineMaker::inWords).toList(),
-        turns(judgement));
+        turns(judgement),
+        local.note(judgement));
   }
 
-  private static List<String> steps(Judgement judgement) {
+  private List<String> steps(Judgement judgement) {
     List<String> steps = new ArrayList<>();
     if (judgement.verdict() instanceof Verdict.Unmet unmet && unmet.mildest() != unmet.severity()) {
-      steps.add("or " + unmet.mildest().word() + ", by what is not known");
+      steps.add("or " + here(judgement.card(), unmet.mildest()).word() + ", by what is not known");
     }
-    judgement.steps().forEach(step -> steps.add(step.why() + ", else " + step.from().word()));
+    judgement.steps().forEach(step -> steps.add(step.inWords()));
     return steps;
+  }
+
+  private Severity here(Card card, Severity published) {
+    return rules.site().map(site -> site.severity(card, published)).orElse(published);
   }
 
   private static Optional<String> otherView(Judgement judgement) {

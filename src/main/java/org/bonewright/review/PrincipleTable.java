@@ -28,6 +28,12 @@ public record PrincipleTable(List<String> columns, List<Row> rows) {
    *
    * @param verdict the verdict
    * @param severity severity of what is unmet, or the worst that may be
+   * @param local what a site has to do with it, if it has
    */
-  public record Cell(VerdictKind verdict, Optional<Severity> severity) {}
+  public record Cell(VerdictKind verdict, Optional<Severity> severity, Optional<LocalNote> local) {}
+
+  /** Return whether a site has to do with any verdict of the table. */
+  public boolean isLocal() {
+    return rows.stream().flatMap(row -> row.cells().stream()).anyMatch(c -> c.local().isPresent());
+  }
 }

@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param assumptions what was assumed because the file does not say
  * @param notChecked what this rule set does not look at
  * @param cautions what every reader must know
+ * @param local what a site has changed, where the review is by a site's limits
  * @param leavesCriticalOpen whether the plan leaves a critical principle unmet, accepted or not, or
  *     unknown
  */
@@ -36,6 +37,7 @@ public record Review(
     List<Assumption> assumptions,
     List<String> notChecked,
     List<String> cautions,
+    Optional<LocalLimits> local,
     boolean leavesCriticalOpen) {
 
   /**
@@ -60,6 +62,35 @@ public record Review(
    * @param engine version of Bonewright
    * @param ruleSet version of the rule set
    * @param hash content hash of the rule set
+   * @param site the site whose limits were used, if it is one
+   * @param profile the profile that was shown, unless it is the usual one
    */
-  public record Versions(String engine, String ruleSet, String hash) {}
+  public record Versions(
+      String engine,
+      String ruleSet,
+      String hash,
+      Optional<SiteVersion> site,
+      Optional<String> profile) {
+
+    /** Return them as a sentence. */
+    public String inWords() {
+      return "Bonewright "
+          + engine
+          + ", rule set "
+          + ruleSet
+          + ", content "
+          + hash
+          + site.map(s -> ", site " + s.name() + ", content " + s.hash()).orElse("")
+          + profile.map(p -> ", profile " + p).orElse("")
+          + ".";
+    }
+  }
+
+  /**
+   * The site file that was used.
+   *
+   * @param name name of the site
+   * @param hash content hash of the file
+   */
+  public record SiteVersion(String name, String hash) {}
 }

@@ -1,10 +1,12 @@
 package org.bonewright.review;
 
 import java.util.List;
+import java.util.Optional;
 import org.bonewright.casefile.CaseFile;
 import org.bonewright.casefile.Plan;
 import org.bonewright.principles.Judge;
 import org.bonewright.principles.JudgedCase;
+import org.bonewright.principles.Profile;
 import org.bonewright.principles.RuleSet;
 
 /** Reviews cases. Make one and keep it: the rules are loaded once. It may be shared by threads. */
@@ -19,32 +21,62 @@ public final class Reviewer {
     this.judge = new Judge(rules);
   }
 
-  /** Review a case that was read and found consistent. */
+  /** Review a case that was read and found consistent, and show every principle. */
   public Review review(CaseFile caseFile) {
-    return review(judge.judge(caseFile));
+    return review(caseFile, rules.usual());
+  }
+
+  /**
+   * Review a case that was read and found consistent.
+   *
+   * @param profile which principles to show and count; all are judged
+   */
+  public Review review(CaseFile caseFile, Profile profile) {
+    return review(judge.judge(caseFile), profile);
   }
 
   /** Review a case that these rules have judged. */
   Review review(JudgedCase judged) {
+    return review(judged, rules.usual());
+  }
+
+  /**
+   * What tells of the whole case is made from every verdict: what the site changes, what a surgeon
+   * accepts, whether a failure stays unexplained, and whether something critical stays open.
+   */
+  private Review review(JudgedCase judged, Profile profile) {
     CaseFile caseFile = judged.caseFile();
-    LineMaker lines = new LineMaker(rules, caseFile);
-    ChapterMaker chapters = new ChapterMaker(lines, rules);
+    RuleSet shown = rules.shown(profile);
+    JudgedCase seen = profile.shown(judged);
+    LocalMaker local = new LocalMaker(rules, judged);
+    LineMaker lines = new LineMaker(rules, caseFile, local);
+    ChapterMaker chapters = new ChapterMaker(lines, rules, judged);
     List<Plan> decisive = PlanVerdicts.decisive(caseFile);
     return new Review(
         heading(caseFile),
-        new Review.Versions(Engine.VERSION, rules.version(), rules.hash()),
+        versions(profile),
         RedFlags.of(caseFile, judged.subjects()),
-        Summary.of(judged, decisive),
-        judged.subjects().stream().map(s -> chapters.chapter(judged, s)).toList(),
-        new HistoryMaker(judged, rules).history(),
-        TableMaker.table(judged, rules),
-        new DemandMaker(judged, rules, lines).demands(),
-        QuestionMaker.questions(judged),
+        Summary.of(seen, decisive),
+        judged.subjects().stream().map(s -> chapters.chapter(seen, s)).toList(),
+        new HistoryMaker(seen, shown).history(),
+        TableMaker.table(seen, shown, local),
+        new DemandMaker(seen, shown, lines).demands(),
+        QuestionMaker.questions(seen),
         Acceptances.lines(judged, rules),
-        AssumptionMaker.assumptions(judged, rules),
-        Cautions.notChecked(rules),
+        AssumptionMaker.assumptions(seen, rules),
+        Cautions.notChecked(rules, profile),
         Cautions.always(),
+        local.section(),
         decisive.stream().anyMatch(plan -> new PlanVerdicts(judged, plan).leavesCriticalOpen()));
+  }
+
+  private Review.Versions versions(Profile profile) {
+    return new Review.Versions(
+        Engine.VERSION,
+        rules.version(),
+        rules.hash(),
+        rules.site().map(site -> new Review.SiteVersion(site.name(), site.hash())),
+        profile.isDefault() ? Optional.empty() : Optional.of(profile.id()));
   }
 
   private static Review.Heading heading(CaseFile caseFile) {

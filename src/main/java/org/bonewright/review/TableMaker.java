@@ -16,7 +16,7 @@ final class TableMaker {
 
   private TableMaker() {}
 
-  static PrincipleTable table(JudgedCase judged, RuleSet rules) {
+  static PrincipleTable table(JudgedCase judged, RuleSet rules, LocalMaker local) {
     List<Subject> operations =
         judged.subjects().stream().filter(subject -> !subject.planned()).toList();
     List<String> columns = new ArrayList<>(operations.stream().map(Subject::id).toList());
@@ -24,9 +24,9 @@ final class TableMaker {
     List<PrincipleTable.Row> rows = new ArrayList<>();
     for (Card card : rules.cards()) {
       List<PrincipleTable.Cell> cells = new ArrayList<>();
-      operations.forEach(subject -> cells.add(cell(judged.of(subject, card.id()))));
+      operations.forEach(subject -> cells.add(cell(judged.of(subject, card.id()), local)));
       for (Plan plan : judged.caseFile().plans()) {
-        cells.add(cell(new PlanVerdicts(judged, plan).worst(card.id())));
+        cells.add(cell(new PlanVerdicts(judged, plan).worst(card.id()), local));
       }
       rows.add(
           new PrincipleTable.Row(
@@ -35,9 +35,11 @@ final class TableMaker {
     return new PrincipleTable(List.copyOf(columns), List.copyOf(rows));
   }
 
-  private static PrincipleTable.Cell cell(Optional<Judgement> judgement) {
+  private static PrincipleTable.Cell cell(Optional<Judgement> judgement, LocalMaker local) {
     return judgement
-        .map(j -> new PrincipleTable.Cell(j.verdict().kind(), j.severity()))
-        .orElse(new PrincipleTable.Cell(VerdictKind.NOT_APPLICABLE, Optional.empty()));
+        .map(j -> new PrincipleTable.Cell(j.verdict().kind(), j.severity(), local.note(j)))
+        .orElse(
+            new PrincipleTable.Cell(
+                VerdictKind.NOT_APPLICABLE, Optional.empty(), Optional.empty()));
   }
 }

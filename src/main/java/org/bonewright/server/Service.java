@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.stream.Stream;
+import org.bonewright.server.rest.Rulebook;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
 import org.springframework.boot.context.properties.bind.BindException;
@@ -79,7 +80,21 @@ public class Service {
    * @throws CannotListen if the port is taken or the address is not one of this machine
    */
   public static Running start(String address, int port) throws CannotListen {
+    return start(address, port, Rulebook.published());
+  }
+
+  /**
+   * Start it, warm, with rules of one's own choice.
+   *
+   * @param address name or number of the address to listen on
+   * @param port 0 to 65535; 0 takes a free one
+   * @param rulebook by what it judges
+   * @throws CannotListen if the port is taken or the address is not one of this machine
+   */
+  public static Running start(String address, int port, Rulebook rulebook) throws CannotListen {
     SpringApplication application = new SpringApplication(Service.class);
+    application.addInitializers(
+        context -> context.getBeanFactory().registerSingleton("rulebook", rulebook));
     application.setDefaultProperties(
         Map.ofEntries(
             Map.entry("server.address", address),

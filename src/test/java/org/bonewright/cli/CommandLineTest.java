@@ -164,6 +164,91 @@ class CommandLineTest {
   }
 
   @Nested
+  class Local_limits {
+
+    private static final String SITE = "sites/example.json";
+
+    @Test
+    void are_shown_beside_the_published_ones() {
+      Answer answer = run("review", DEMO, "--site", SITE);
+
+      assertThat(answer.code()).isEqualTo(1);
+      assertThat(answer.out()).contains("LOCAL LIMITS", "example-district-hospital (invented site)");
+      assertThat(answer.out().lines()).allMatch(line -> line.length() <= 96);
+    }
+
+    @Test
+    void are_checked_by_a_command() {
+      assertThat(run("site", SITE).out())
+          .startsWith("The file is usable.")
+          .contains("3 here, published 5");
+    }
+
+    @Test
+    void that_are_faulty_are_listed_and_nothing_is_reviewed(@TempDir Path folder)
+        throws IOException {
+      Path file = folder.resolve("site.json");
+      Files.writeString(
+          file,
+          Files.readString(Path.of(SITE))
+              .replace("plate-span-ratio", "plate-span-rato")
+              .replace("\"2026-01-15\"", "\"2026-13-15\""));
+      for (String[] args :
+          new String[][] {
+            {"review", DEMO, "--site", file.toString()},
+            {"principles", "--site", file.toString()},
+            {"serve", "--port", "0", "--site", file.toString()},
+            {"site", file.toString()}
+          }) {
+        Answer answer = run(args);
+        assertThat(answer.code()).isEqualTo(2);
+        assertThat(answer.out()).isEmpty();
+        assertThat(answer.err())
+            .contains("2 errors", "/limits/0/principle", "/limits/1/on", "bonewright schema site");
+      }
+    }
+
+    @Test
+    void stand_in_the_list_of_principles() {
+      assertThat(run("principles", "five-deep-samples", "--site", SITE).out())
+          .contains("Set by this site", "3 here, published 5")
+          .contains("In the profiles: default, exam.");
+      assertThat(run("principles", "infection-needs-stability").out())
+          .contains("No site may change it");
+    }
+
+    @Test
+    void have_a_schema() {
+      assertThat(run("schema", "site").out()).contains("https://bonewright.org/schema/site/1");
+    }
+  }
+
+  @Nested
+  class A_profile {
+
+    @Test
+    void narrows_what_is_shown_and_says_so() {
+      Answer answer = run("review", DEMO, "--profile", "exam");
+
+      assertThat(answer.code()).isEqualTo(run("review", DEMO).code());
+      assertThat(answer.out().replaceAll("\\s+", " "))
+          .contains("profile exam", "The profile exam leaves out");
+      assertThat(run("principles", "--profile", "exam").out())
+          .startsWith("Profile exam: ")
+          .doesNotContain("hole-map-complete")
+          .contains("five-deep-samples");
+    }
+
+    @Test
+    void that_does_not_exist_is_refused_with_those_that_do() {
+      Answer answer = run("review", DEMO, "--profile", "night");
+
+      assertThat(answer.code()).isEqualTo(2);
+      assertThat(answer.err()).contains("no profile night", "default, exam");
+    }
+  }
+
+  @Nested
   class Other_commands {
 
     @Test
@@ -224,7 +309,7 @@ class CommandLineTest {
     }
 
     static Stream<String> commands() {
-      return Stream.of("review", "check", "principles", "schema");
+      return Stream.of("review", "check", "principles", "schema", "site");
     }
 
     @ParameterizedTest

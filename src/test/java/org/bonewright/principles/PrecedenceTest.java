@@ -291,7 +291,7 @@ class PrecedenceTest {
         scenes.put(subject.id(), new Scene(subject, AllCells.RULES.measures()));
         judgements.put(subject.id(), List.of(judgement(principle, subject, verdict)));
       }
-      return new Precedence(AllCells.RULES.rules())
+      return new Precedence(AllCells.RULES.rules(), Optional.empty())
           .apply(new JudgedCase(base.caseFile(), subjects, scenes, judgements));
     }
 

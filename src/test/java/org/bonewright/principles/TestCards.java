@@ -34,6 +34,7 @@ final class TestCards {
         "",
         "",
         List.of(),
+        Optional.empty(),
         Optional.empty());
   }
 

@@ -20,6 +20,8 @@ import org.bonewright.report.JsonReport;
 import org.bonewright.report.TextReport;
 import org.bonewright.review.Review;
 import org.bonewright.review.Reviewer;
+import org.bonewright.server.rest.Rulebook;
+import org.bonewright.site.SiteReader;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Nested;
@@ -150,6 +152,66 @@ class ServiceTest {
   }
 
   @Nested
+  class Profiles {
+
+    @Test
+    void are_asked_for_with_a_request() throws Exception {
+      byte[] body = Files.readAllBytes(demos().findFirst().orElseThrow());
+      HttpResponse<byte[]> answer = post("/api/reviews?profile=exam", "application/json", body);
+      assertThat(answer.statusCode()).isEqualTo(200);
+      JsonNode review = JSON.readTree(answer.body());
+      assertThat(review.at("/versions/profile").asString()).isEqualTo("exam");
+      assertThat(review.at("/table/rows").size()).isLessThan(RuleSet.built().cards().size());
+    }
+
+    @Test
+    void that_do_not_exist_are_a_bad_request_that_names_those_that_do() throws Exception {
+      byte[] body = Files.readAllBytes(demos().findFirst().orElseThrow());
+      HttpResponse<byte[]> answer = post("/api/reviews?profile=night", "application/json", body);
+      assertThat(answer.statusCode()).isEqualTo(400);
+      JsonNode problem = JSON.readTree(answer.body());
+      assertThat(problem.path("type").asString())
+          .isEqualTo("urn:bonewright:problem:unknown-profile");
+      assertThat(problem.path("detail").asString()).contains("night", "default, exam");
+    }
+  }
+
+  @Nested
+  class A_site {
+
+    @Test
+    void is_judged_by_and_shown_where_the_service_was_started_with_it() throws Exception {
+      RuleSet published = RuleSet.built();
+      RuleSet local =
+          published.with(
+              new SiteReader(published)
+                  .read(Files.readAllBytes(Path.of("sites/example.json")))
+                  .changes()
+                  .orElseThrow());
+      Service.Running ours = service;
+      try (Service.Running with =
+          Service.start("127.0.0.1", 0, new Rulebook(local, local.usual()))) {
+        service = with;
+        byte[] body = Files.readAllBytes(demos().findFirst().orElseThrow());
+        JsonNode review =
+            JSON.readTree(post("/api/reviews", "application/json", body).body());
+        assertThat(review.at("/versions/site/name").asString())
+            .isEqualTo("example-district-hospital");
+        assertThat(review.has("localLimits")).isTrue();
+        for (JsonNode principle : JSON.readTree(get("/api/principles").body()).path("principles")) {
+          if (principle.path("id").asString().equals("five-deep-samples")) {
+            assertThat(principle.at("/local/0/local").asString()).isEqualTo("3");
+            assertThat(principle.at("/local/0/published").asString()).isEqualTo("5");
+            assertThat(principle.path("profiles")).hasSize(2);
+          }
+        }
+      } finally {
+        service = ours;
+      }
+    }
+  }
+
+  @Nested
   class Checks {
 
     @Test
@@ -202,7 +264,9 @@ class ServiceTest {
     }
 
     @Test
-    void serves_the_schema_of_a_case() throws Exception {
+    void serves_the_schemas_of_a_case_and_of_a_site() throws Exception {
+      assertThat(JSON.readTree(get("/api/schema/site").body()).path("$id").asString())
+          .contains("schema/site/1");
       assertThat(JSON.readTree(get("/api/schema/case").body()).path("$schema").asString())
           .contains("2020-12");
     }
@@ -226,6 +290,7 @@ class ServiceTest {
             "/api/principles/{id}",
             "/api/measures",
             "/api/schema/case",
+            "/api/schema/site",
             "/api/health");
     assertThat(get("/api/docs").statusCode()).isIn(200, 302);
   }

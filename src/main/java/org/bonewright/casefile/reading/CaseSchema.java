@@ -1,11 +1,6 @@
 package org.bonewright.casefile.reading;
 
 import org.bonewright.casefile.CaseFile;
-import tools.jackson.core.util.DefaultIndenter;
-import tools.jackson.core.util.DefaultPrettyPrinter;
-import tools.jackson.core.util.Separators;
-import tools.jackson.databind.json.JsonMapper;
-import tools.jackson.databind.node.ObjectNode;
 
 /**
  * The published JSON Schema of the case file, made from the records.
@@ -31,22 +26,10 @@ public final class CaseSchema {
   /** Where the committed copy is found on the class path. */
   public static final String RESOURCE = "/org/bonewright/casefile/case.schema.json";
 
-  private static final DefaultPrettyPrinter PRINTER =
-      new DefaultPrettyPrinter(
-              Separators.createDefaultInstance()
-                  .withObjectNameValueSpacing(Separators.Spacing.AFTER))
-          .withObjectIndenter(new DefaultIndenter("  ", "\n"));
-
   private CaseSchema() {}
 
   /** Return the schema as indented JSON that ends with a line feed; always the same bytes. */
   public static String text() {
-    ObjectNode made = RecordSchema.of(CaseFile.class);
-    ObjectNode schema = JsonMapper.shared().createObjectNode();
-    schema.set("$schema", made.get("$schema"));
-    schema.put("$id", ID);
-    schema.put("title", "Bonewright case file");
-    schema.setAll(made);
-    return JsonMapper.shared().writer().with(PRINTER).writeValueAsString(schema) + "\n";
+    return PublishedSchema.text(CaseFile.class, ID, "Bonewright case file");
   }
 }

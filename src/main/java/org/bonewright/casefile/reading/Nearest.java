@@ -4,7 +4,7 @@ import java.util.Collection;
 import java.util.Optional;
 
 /** Finds the known word that a person most likely meant. */
-final class Nearest {
+public final class Nearest {
 
   private static final int LONGEST = 60;
   private static final int SHORTEST_STEM = 4;
@@ -19,7 +19,7 @@ final class Nearest {
    * else the only known word that begins as written, such as {@code lengthMm} for {@code length}.
    * Of two words equally near the one that comes first is taken.
    */
-  static Optional<String> of(String written, Collection<String> known) {
+  public static Optional<String> of(String written, Collection<String> known) {
     if (written.length() > LONGEST) {
       return Optional.empty();
     }

@@ -7,10 +7,20 @@ import static java.util.Comparator.nullsLast;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Every problem met so far in one file. */
+/** Every problem met so far in one file, and every record that could be made of it. */
 final class Problems {
 
   private final List<Problem> all = new ArrayList<>();
+  private final List<ReadPart> parts = new ArrayList<>();
+
+  void made(ReadPart part) {
+    parts.add(part);
+  }
+
+  /** Return the records that could be made, those inside others first. */
+  List<ReadPart> parts() {
+    return List.copyOf(parts);
+  }
 
   void add(Problem problem) {
     all.add(problem);

@@ -1,14 +1,14 @@
 package org.bonewright.casefile.reading;
 
 /** A text from a file, made fit to stand in a message: in quotation marks, short, on one line. */
-final class Quoted {
+public final class Quoted {
 
   private static final int LONGEST = 60;
 
   private Quoted() {}
 
   /** Return the text in quotation marks; long ones are cut, control characters are escaped. */
-  static String of(String text) {
+  public static String of(String text) {
     StringBuilder shown = new StringBuilder("\"");
     int length = text.codePointCount(0, text.length());
     text.codePoints().limit(LONGEST).forEach(c -> append(shown, c));

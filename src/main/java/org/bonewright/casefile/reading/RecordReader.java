@@ -4,30 +4,37 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Reads files of one kind into records.
+ * Reads files of one kind into records: case files, site files. A fault of a file is a problem with
+ * its place, never an exception.
  *
  * @param <T> the record of a whole file
  */
-final class RecordReader<T> {
+public final class RecordReader<T> {
 
   /**
    * What reading a file gave.
    *
    * @param value the file as records; absent when a problem refuses it
    * @param problems everything found, in the order of the file
+   * @param parts every record of it that is whole, also where the file is refused
    */
-  record Outcome<T>(Optional<T> value, List<Problem> problems) {}
+  public record Outcome<T>(Optional<T> value, List<Problem> problems, List<ReadPart> parts) {}
 
   private final Class<T> type;
   private final Shape shape;
 
-  RecordReader(Class<T> type) {
+  /**
+   * Make the reader of a kind of file.
+   *
+   * @param type the record of a whole file; see {@link Shapes} for what its components may be
+   */
+  public RecordReader(Class<T> type) {
     this.type = type;
     this.shape = Shapes.ofFile(type);
   }
 
   /** Return what the bytes say, or every problem in them. */
-  Outcome<T> read(byte[] bytes) {
+  public Outcome<T> read(byte[] bytes) {
     Problems problems = new Problems();
     Optional<T> value =
         Utf8.decode(bytes, problems)
@@ -35,6 +42,6 @@ final class RecordReader<T> {
             .map(part -> shape.read(new Spot(part, "", Optional.empty(), problems)))
             .map(type::cast)
             .filter(read -> !problems.haveErrors());
-    return new Outcome<>(value, problems.inOrder());
+    return new Outcome<>(value, problems.inOrder(), problems.parts());
   }
 }

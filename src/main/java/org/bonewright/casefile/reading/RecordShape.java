@@ -41,7 +41,7 @@ final class RecordShape implements Shape {
     if (!(spot.part() instanceof Part.Group group)) {
       return spot.refuse(allowed());
     }
-    return values(group, spot).map(values -> make(values, spot)).orElse(null);
+    return values(group, spot).map(values -> make(values, spot, group)).orElse(null);
   }
 
   /** Return the values of the record's components in their order, if each of them has one. */
@@ -79,9 +79,11 @@ final class RecordShape implements Shape {
     spot.meaning(Optional.empty()).refuse("the unknown field " + Quoted.of(name), fields, hint);
   }
 
-  private @Nullable Object make(List<Object> values, Spot spot) {
+  private @Nullable Object make(List<Object> values, Spot spot, Part.Group group) {
     try {
-      return constructor.newInstance(values.toArray());
+      Object made = constructor.newInstance(values.toArray());
+      spot.problems().made(new ReadPart(spot.pointer(), made, places(group)));
+      return made;
     } catch (InvocationTargetException exception) {
       if (exception.getCause() instanceof IllegalArgumentException refusal) {
         return spot.refuse(
@@ -93,6 +95,13 @@ final class RecordShape implements Shape {
     } catch (ReflectiveOperationException exception) {
       throw new IllegalStateException("cannot make " + constructor, exception);
     }
+  }
+
+  private static Map<String, Place> places(Part.Group group) {
+    Map<String, Place> places = new HashMap<>();
+    places.put("", group.place());
+    group.fields().forEach((name, part) -> places.put(name, part.place()));
+    return places;
   }
 
   @Override

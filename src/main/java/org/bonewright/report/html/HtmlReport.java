@@ -39,6 +39,7 @@ public final class HtmlReport {
     page.open("main");
     redFlags(page, review);
     section(page, "In short", () -> page.say("p", review.summary()));
+    review.local().ifPresent(local -> HtmlLocal.write(page, local));
     questions(page, review);
     drawings(page);
     if (!review.table().columns().isEmpty()) {
@@ -93,7 +94,8 @@ public final class HtmlReport {
         "p",
         heading.provenance()
             + " case"
-            + heading.source().map(source -> ", after " + source).orElse(""));
+            + heading.source().map(source -> ", after " + source).orElse("")
+            + review.versions().profile().map(profile -> ", profile " + profile).orElse(""));
     page.say("p", heading.injury() + "; " + heading.patient());
   }
 
@@ -212,15 +214,7 @@ public final class HtmlReport {
           }
           page.list("ul", review.notChecked());
           page.list("ul", review.cautions());
-          page.say(
-              "p",
-              "Bonewright "
-                  + review.versions().engine()
-                  + ", rule set "
-                  + review.versions().ruleSet()
-                  + ", content "
-                  + review.versions().hash()
-                  + ".");
+          page.say("p", review.versions().inWords());
         });
   }
 }

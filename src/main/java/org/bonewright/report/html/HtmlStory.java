@@ -8,6 +8,7 @@ import org.bonewright.principles.VerdictKind;
 import org.bonewright.review.Chapter;
 import org.bonewright.review.Headline;
 import org.bonewright.review.Line;
+import org.bonewright.review.LocalNote;
 import org.bonewright.review.PlanDemands;
 
 /** What was done and how it stands, and what a plan must achieve. */
@@ -147,6 +148,7 @@ final class HtmlStory {
       remarks.add("limit from memory");
     }
     line.accepted().ifPresent(remarks::add);
+    line.local().map(LocalNote::inWords).ifPresent(remarks::add);
     page.words(line.title() + ". " + line.words());
     if (!remarks.isEmpty()) {
       page.words(" ");

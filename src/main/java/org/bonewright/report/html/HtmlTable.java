@@ -9,6 +9,7 @@ import org.bonewright.principles.VerdictKind;
 import org.bonewright.review.Chapter;
 import org.bonewright.review.Headline;
 import org.bonewright.review.Line;
+import org.bonewright.review.LocalNote;
 import org.bonewright.review.PrincipleTable;
 import org.bonewright.review.Review;
 
@@ -42,7 +43,8 @@ final class HtmlTable {
     page.say(
         "p",
         "Capital letters: unmet. Open: cannot be judged yet. n/a: not applicable. Unfold a verdict to"
-            + " read its reason.");
+            + " read its reason."
+            + (table.isLocal() ? " Asterisk: a local limit or severity." : ""));
     page.say("p", "hint", "The table may be wider than the window: scroll it sideways.");
     page.open(
         "div",
@@ -88,7 +90,10 @@ final class HtmlTable {
 
   private void cell(String principle, String column, PrincipleTable.Cell cell) {
     List<String> reasons = reasons(principle, column);
-    String shown = shown(cell);
+    cell.local()
+        .map(LocalNote::inWords)
+        .ifPresent(note -> reasons.add("Local limits. " + note + "."));
+    String shown = shown(cell) + (cell.local().isPresent() ? "*" : "");
     if (reasons.isEmpty()) {
       page.say("td", cell.verdict().name().toLowerCase(Locale.ROOT), shown);
       return;

@@ -5,9 +5,10 @@ import io.swagger.v3.oas.annotations.tags.Tag;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import org.bonewright.casefile.CaseFile;
+import org.bonewright.casefile.reading.CaseSchema;
 import org.bonewright.principles.Card;
 import org.bonewright.report.CatalogueJson;
+import org.bonewright.site.SiteSchema;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -28,7 +29,8 @@ class CatalogueResource {
   }
 
   @GetMapping("/principles")
-  @Operation(summary = "List the principles")
+  @Operation(
+      summary = "List the principles, the profiles that show each, and what the site has set")
   ResponseEntity<byte[]> principles() {
     return Answer.json(new CatalogueJson(reviews.rules()).principles());
   }
@@ -57,8 +59,18 @@ class CatalogueResource {
 
   @GetMapping("/schema/case")
   @Operation(summary = "The JSON Schema (draft 2020-12) of a case")
-  ResponseEntity<byte[]> schema() throws IOException {
-    try (InputStream in = CaseFile.class.getResourceAsStream("case.schema.json")) {
+  ResponseEntity<byte[]> caseSchema() throws IOException {
+    return schema(CaseSchema.RESOURCE);
+  }
+
+  @GetMapping("/schema/site")
+  @Operation(summary = "The JSON Schema (draft 2020-12) of a site file")
+  ResponseEntity<byte[]> siteSchema() throws IOException {
+    return schema(SiteSchema.RESOURCE);
+  }
+
+  private static ResponseEntity<byte[]> schema(String resource) throws IOException {
+    try (InputStream in = CaseSchema.class.getResourceAsStream(resource)) {
       if (in == null) {
         throw new IllegalStateException("built without its schema");
       }

@@ -56,6 +56,11 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
   }
 
   @ExceptionHandler
+  ProblemDetail unknown(UnknownProfile fault) {
+    return of(HttpStatus.BAD_REQUEST, "unknown-profile", "No such profile", fault.getMessage());
+  }
+
+  @ExceptionHandler
   ProblemDetail internal(RuntimeException fault) {
     LOG.error("fault of the program: {}", fault.getClass().getName(), fault);
     return of(

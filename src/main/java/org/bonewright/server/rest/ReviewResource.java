@@ -8,12 +8,14 @@ import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
+import java.util.Optional;
 import org.bonewright.report.JsonReport;
 import org.bonewright.report.TextReport;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 
 /** Reviews a case that comes with the request; nothing of it is kept. */
@@ -34,14 +36,18 @@ class ReviewResource {
       description =
           "Judges every operation and plan of the case against the principles. The case is not"
               + " kept. The answer is what the command line prints with --format json; with Accept"
-              + " text/html a page to print, with text/plain the text. Decision support, not a"
-              + " decision.",
+              + " text/html a page to print, with text/plain the text. The profile says which"
+              + " principles are shown; all are judged. Decision support, not a decision.",
       requestBody =
           @RequestBody(
               required = true,
               description = "A case file, at most 1 MB; its schema is served at /api/schema/case.",
               content = @Content(schema = @Schema(type = "object"))))
   @ApiResponse(responseCode = "200", description = "The review.")
+  @ApiResponse(
+      responseCode = "400",
+      description = "There is no such profile; those that there are are named.",
+      content = @Content(mediaType = MediaType.APPLICATION_PROBLEM_JSON_VALUE))
   @ApiResponse(
       responseCode = "413",
       description = "More than 1 MB.",
@@ -50,22 +56,29 @@ class ReviewResource {
       responseCode = "422",
       description = "The case cannot be used; every problem is listed with its place.",
       content = @Content(mediaType = MediaType.APPLICATION_PROBLEM_JSON_VALUE))
-  ResponseEntity<byte[]> json(HttpServletRequest request)
-      throws IOException, CaseBody.TooLarge, UnusableCase {
-    return Answer.json(new JsonReport().render(reviews.review(CaseBody.of(request))));
+  ResponseEntity<byte[]> json(
+      HttpServletRequest request,
+      @RequestParam(name = "profile", required = false) Optional<String> profile)
+      throws IOException, CaseBody.TooLarge, UnusableCase, UnknownProfile {
+    return Answer.json(new JsonReport().render(reviews.review(CaseBody.of(request), profile)));
   }
 
   @PostMapping(produces = MediaType.TEXT_HTML_VALUE)
   @Operation(hidden = true)
-  ResponseEntity<byte[]> html(HttpServletRequest request)
-      throws IOException, CaseBody.TooLarge, UnusableCase {
-    return Answer.html(reviews.page(CaseBody.of(request)));
+  ResponseEntity<byte[]> html(
+      HttpServletRequest request,
+      @RequestParam(name = "profile", required = false) Optional<String> profile)
+      throws IOException, CaseBody.TooLarge, UnusableCase, UnknownProfile {
+    return Answer.html(reviews.page(CaseBody.of(request), profile));
   }
 
   @PostMapping(produces = MediaType.TEXT_PLAIN_VALUE)
   @Operation(hidden = true)
-  ResponseEntity<byte[]> text(HttpServletRequest request)
-      throws IOException, CaseBody.TooLarge, UnusableCase {
-    return Answer.plain(new TextReport(false).render(reviews.review(CaseBody.of(request))));
+  ResponseEntity<byte[]> text(
+      HttpServletRequest request,
+      @RequestParam(name = "profile", required = false) Optional<String> profile)
+      throws IOException, CaseBody.TooLarge, UnusableCase, UnknownProfile {
+    return Answer.plain(
+        new TextReport(false).render(reviews.review(CaseBody.of(request), profile)));
   }
 }

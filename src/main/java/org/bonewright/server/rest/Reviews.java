@@ -1,9 +1,11 @@
 package org.bonewright.server.rest;
 
+import java.util.Optional;
 import org.bonewright.casefile.CaseFile;
 import org.bonewright.casefile.checking.Intake;
 import org.bonewright.casefile.reading.Reading;
 import org.bonewright.page.ReviewPage;
+import org.bonewright.principles.Profile;
 import org.bonewright.principles.RuleSet;
 import org.bonewright.report.JsonReport;
 import org.bonewright.report.TextReport;
@@ -15,11 +17,16 @@ import org.springframework.stereotype.Component;
 @Component
 public class Reviews {
 
-  private final RuleSet rules = RuleSet.built();
-  private final Reviewer reviewer = new Reviewer(rules);
+  private final Rulebook rulebook;
+  private final Reviewer reviewer;
+
+  Reviews(Rulebook rulebook) {
+    this.rulebook = rulebook;
+    this.reviewer = new Reviewer(rulebook.rules());
+  }
 
   RuleSet rules() {
-    return rules;
+    return rulebook.rules();
   }
 
   /** Read and check a case. */
@@ -27,23 +34,35 @@ public class Reviews {
     return new Intake().read(body);
   }
 
+  private Profile profile(Optional<String> named) throws UnknownProfile {
+    return named.isEmpty()
+        ? rulebook.profile()
+        : rules().profile(named.get()).orElseThrow(() -> new UnknownProfile(named.get(), rules()));
+  }
+
   /**
    * Review a case.
    *
+   * @param profile the profile that is asked for, if one is
+   * @throws UnknownProfile if there is no such profile
    * @throws UnusableCase if it has an error; the exception lists every problem
    */
-  Review review(byte[] body) throws UnusableCase {
-    return reviewer.review(caseFile(body));
+  Review review(byte[] body, Optional<String> profile) throws UnusableCase, UnknownProfile {
+    Profile shown = profile(profile);
+    return reviewer.review(caseFile(body), shown);
   }
 
   /**
    * Review a case and put the review and its drawings on a page.
    *
+   * @param profile the profile that is asked for, if one is
+   * @throws UnknownProfile if there is no such profile
    * @throws UnusableCase if it has an error; the exception lists every problem
    */
-  String page(byte[] body) throws UnusableCase {
+  String page(byte[] body, Optional<String> profile) throws UnusableCase, UnknownProfile {
+    Profile shown = profile(profile);
     CaseFile caseFile = caseFile(body);
-    return ReviewPage.render(caseFile, reviewer.review(caseFile));
+    return ReviewPage.render(caseFile, reviewer.review(caseFile, shown));
   }
 
   private CaseFile caseFile(byte[] body) throws UnusableCase {
@@ -54,12 +73,12 @@ public class Reviews {
   /** Do everything that a request does, and keep nothing of it. */
   public void warm(byte[] body) {
     try {
-      Review review = review(body);
+      Review review = review(body, Optional.empty());
       String shown = new JsonReport().render(review) + new TextReport(false).render(review);
       if (shown.isEmpty()) {
         throw new IllegalStateException("an empty review");
       }
-    } catch (UnusableCase fault) {
+    } catch (UnusableCase | UnknownProfile fault) {
       throw new IllegalStateException("the demonstration case cannot be used", fault);
     }
   }

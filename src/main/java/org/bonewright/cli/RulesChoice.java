@@ -1,0 +1,81 @@
+package org.bonewright.cli;
+
+import java.util.stream.Collectors;
+import org.bonewright.principles.Profile;
+import org.bonewright.principles.RuleSet;
+import org.bonewright.principles.SiteChanges;
+import org.bonewright.site.SiteReader;
+import org.bonewright.site.SiteReading;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+
+/** The options that say by which limits to judge, and which principles to show. */
+final class RulesChoice {
+
+  @Option(
+      names = "--site",
+      paramLabel = "FILE",
+      description = "Judge by the local limits and severities of this site file.")
+  private @Nullable String site;
+
+  @Option(
+      names = "--profile",
+      paramLabel = "default|exam",
+      description = "Which principles to show and count; all are judged.")
+  private @Nullable String profile;
+
+  /**
+   * Return the rule set, with the local limits if a site file is named.
+   *
+   * @throws Unusable if the site file cannot be used; the message lists every problem
+   */
+  RuleSet rules() throws Unusable {
+    RuleSet published = RuleSet.built();
+    return site == null ? published : published.with(changes(site, published));
+  }
+
+  /**
+   * Return what a site file sets.
+   *
+   * @throws Unusable if it cannot be used; the message lists every problem
+   */
+  static SiteChanges changes(String file, RuleSet published) throws Unusable {
+    InputFile input = new InputFile(file);
+    SiteReading reading = new SiteReader(published).read(input.bytes());
+    if (reading.changes().isEmpty()) {
+      throw input.unusable(
+          reading.problems(),
+          "Nothing was judged by it. The format is described by: bonewright schema site");
+    }
+    return reading.changes().get();
+  }
+
+  /** Return whether a profile is named. */
+  boolean namesProfile() {
+    return profile != null;
+  }
+
+  /**
+   * Return the profile that is named, else the usual one.
+   *
+   * @throws Unusable if there is no such profile
+   */
+  Profile profile(RuleSet rules) throws Unusable {
+    if (profile == null) {
+      return rules.usual();
+    }
+    String named = profile;
+    return rules
+        .profile(named)
+        .orElseThrow(
+            () ->
+                new Unusable(
+                    "There is no profile "
+                        + named
+                        + "; allowed: "
+                        + rules.profiles().stream()
+                            .map(Profile::id)
+                            .collect(Collectors.joining(", "))
+                        + "."));
+  }
+}

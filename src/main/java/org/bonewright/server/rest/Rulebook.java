@@ -1,0 +1,19 @@
+package org.bonewright.server.rest;
+
+import org.bonewright.principles.Profile;
+import org.bonewright.principles.RuleSet;
+
+/**
+ * By what a service judges.
+ *
+ * @param rules the rules, with a site's local limits where it was started with them
+ * @param profile the profile that is shown where a request names none
+ */
+public record Rulebook(RuleSet rules, Profile profile) {
+
+  /** Return the published rules, and the profile that is usual. */
+  public static Rulebook published() {
+    RuleSet rules = RuleSet.built();
+    return new Rulebook(rules, rules.usual());
+  }
+}
