@@ -150,6 +150,11 @@ public final class RuleSet {
     return published;
   }
 
+  /** Return a card with its published limits, whose evidence it names. */
+  public Card published(Card card) {
+    return published.flatMap(without -> without.card(card.id())).orElse(card);
+  }
+
   /** Return the profile that is taken where none is named. */
   public Profile usual() {
     return profile(Profile.DEFAULT).orElseThrow();

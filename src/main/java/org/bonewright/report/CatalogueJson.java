@@ -63,7 +63,7 @@ public final class CatalogueJson {
     card.needs()
         .forEach((need, measure) -> needs.addObject().put("name", need).put("measure", measure));
     ArrayNode limits = root.putArray("limits");
-    card.limits().forEach((name, limit) -> limit(limits.addObject(), name, limit));
+    rules.published(card).limits().forEach((name, limit) -> limit(limits.addObject(), name, limit));
     texts(root, "grades", card.grades().stream().map(Severity::word).toList());
     texts(root, "verdicts", card.verdicts().stream().map(VerdictKind::word).toList());
     root.put("overridable", card.overridable());

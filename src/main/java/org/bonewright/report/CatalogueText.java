@@ -134,7 +134,7 @@ public final class CatalogueText {
                 page.hanging(
                     "  ", need + ": " + rules.definition(measure).title() + " [" + measure + "]"));
     page.title("Limits");
-    card.limits().forEach((name, limit) -> limit(page, name, limit));
+    rules.published(card).limits().forEach((name, limit) -> limit(page, name, limit));
     local(page, card);
     page.title("When unmet")
         .hanging(

@@ -173,7 +173,8 @@ class CommandLineTest {
       Answer answer = run("review", DEMO, "--site", SITE);
 
       assertThat(answer.code()).isEqualTo(1);
-      assertThat(answer.out()).contains("LOCAL LIMITS", "example-district-hospital (invented site)");
+      assertThat(answer.out())
+          .contains("LOCAL LIMITS", "example-district-hospital (invented site)");
       assertThat(answer.out().lines()).allMatch(line -> line.length() <= 96);
     }
 
@@ -211,6 +212,7 @@ class CommandLineTest {
     @Test
     void stand_in_the_list_of_principles() {
       assertThat(run("principles", "five-deep-samples", "--site", SITE).out())
+          .contains("five of samples: 5 (one large cohort")
           .contains("Set by this site", "3 here, published 5")
           .contains("In the profiles: default, exam.");
       assertThat(run("principles", "infection-needs-stability").out())

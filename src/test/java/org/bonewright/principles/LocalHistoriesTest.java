@@ -80,17 +80,14 @@ class LocalHistoriesTest {
     return text;
   }
 
-  private static UnaryOperator<SiteText> change(
-      Card card, String name, Random random) {
+  private static UnaryOperator<SiteText> change(Card card, String name, Random random) {
     Card.Limit limit = card.limits().get(name);
     List<String> keys = List.copyOf(limit.values().keySet());
     String key = keys.get(random.nextInt(keys.size()));
     Definition.Domain.Numbers domain =
-        (Definition.Domain.Numbers)
-            PUBLISHED.definition(card.needs().get(limit.of())).domain();
+        (Definition.Domain.Numbers) PUBLISHED.definition(card.needs().get(limit.of())).domain();
     double wanted = limit.values().get(key) * (0.4 + 1.4 * random.nextDouble());
-    double value =
-        domain.step() == 0 ? wanted : Math.rint(wanted / domain.step()) * domain.step();
+    double value = domain.step() == 0 ? wanted : Math.rint(wanted / domain.step()) * domain.step();
     return limit.by().isEmpty()
         ? text -> text.limit(card.id(), name, value, domain.unit())
         : text -> text.limit(card.id(), name, key, value, domain.unit());
@@ -116,8 +113,10 @@ class LocalHistoriesTest {
       Review review = reviewer.review(file, profile);
       stillStopped(before, review);
       notFreeWhereStopped(local, review);
-      assertThat(REVIEWER.review(file, profile).leavesCriticalOpen())
-          .isEqualTo(before.leavesCriticalOpen());
+      if (!profile.isDefault()) {
+        assertThat(REVIEWER.review(file, profile).leavesCriticalOpen())
+            .isEqualTo(before.leavesCriticalOpen());
+      }
     }
   }
 

@@ -7,6 +7,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Predicate;
+import org.bonewright.casefile.checking.Intake;
+import org.bonewright.principles.RuleSet;
+import org.bonewright.review.Reviewer;
+import org.bonewright.site.SiteReader;
 import org.junit.jupiter.api.Test;
 
 class ReadmeTest {
@@ -27,6 +31,32 @@ class ReadmeTest {
                 .toList());
 
     assertThat(Files.readString(Path.of("README.md"))).contains(beginning).contains(plan);
+  }
+
+  @Test
+  void the_readme_shows_the_local_limits_of_the_example_as_they_are_printed() throws IOException {
+    RuleSet published = RuleSet.built();
+    RuleSet local =
+        published.with(
+            new SiteReader(published)
+                .read(Files.readAllBytes(Path.of("sites/example.json")))
+                .changes()
+                .orElseThrow());
+    byte[] demo = Files.readAllBytes(Path.of("cases/demo/femur-three-operations/case.json"));
+    String shown =
+        new TextReport(false)
+            .render(new Reviewer(local).review(new Intake().read(demo).caseFile().orElseThrow()));
+    String section =
+        String.join(
+            "\n",
+            shown
+                .lines()
+                .dropWhile(not(line -> line.startsWith("LOCAL LIMITS")))
+                .takeWhile(not(String::isEmpty))
+                .toList());
+
+    assertThat(section).isNotEmpty();
+    assertThat(Files.readString(Path.of("README.md"))).contains(section);
   }
 
   private static Predicate<String> not(Predicate<String> condition) {

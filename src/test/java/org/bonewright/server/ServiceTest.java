@@ -193,8 +193,7 @@ class ServiceTest {
           Service.start("127.0.0.1", 0, new Rulebook(local, local.usual()))) {
         service = with;
         byte[] body = Files.readAllBytes(demos().findFirst().orElseThrow());
-        JsonNode review =
-            JSON.readTree(post("/api/reviews", "application/json", body).body());
+        JsonNode review = JSON.readTree(post("/api/reviews", "application/json", body).body());
         assertThat(review.at("/versions/site/name").asString())
             .isEqualTo("example-district-hospital");
         assertThat(review.has("localLimits")).isTrue();

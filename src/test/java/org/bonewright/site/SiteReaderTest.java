@@ -119,7 +119,9 @@ class SiteReaderTest {
     @Test
     void of_a_single_value_takes_no_words() {
       refused(
-          new SiteText().limit(FILL, "close", "femur", 1.4, "mm"), "single value", "leave the field");
+          new SiteText().limit(FILL, "close", "femur", 1.4, "mm"),
+          "single value",
+          "leave the field");
     }
 
     @Test
@@ -129,8 +131,7 @@ class SiteReaderTest {
 
     @Test
     void keeps_the_unit_of_its_measure() {
-      refused(
-          new SiteText().limit(FILL, "close", 1.4, "cm"), "/limits/0/unit", "the unit \"mm\"");
+      refused(new SiteText().limit(FILL, "close", 1.4, "cm"), "/limits/0/unit", "the unit \"mm\"");
     }
 
     @Test
@@ -139,8 +140,7 @@ class SiteReaderTest {
           new SiteText().limit("absolute-needs-reduction", "contactLeast", "no", 120, "%"),
           "/limits/0/value",
           "from 0 to 100");
-      refused(
-          new SiteText().limit("five-deep-samples", "five", 3.5, "1"), "in steps of 1");
+      refused(new SiteText().limit("five-deep-samples", "five", 3.5, "1"), "in steps of 1");
     }
 
     @Test
@@ -177,8 +177,7 @@ class SiteReaderTest {
     @Test
     void does_not_switch_its_principle_off() {
       refused(
-          new SiteText().limit("five-deep-samples", "culture", 0, "d"),
-          "can no longer be unmet");
+          new SiteText().limit("five-deep-samples", "culture", 0, "d"), "can no longer be unmet");
     }
   }
 
@@ -200,8 +199,7 @@ class SiteReaderTest {
     void of_what_can_be_critical_is_not_lowered_below_major() {
       refused(
           new SiteText().severity("lag-screw-is-protected", "critical", "minor"), "at least major");
-      assertThat(
-              problems(new SiteText().severity("lag-screw-is-protected", "critical", "major")))
+      assertThat(problems(new SiteText().severity("lag-screw-is-protected", "critical", "major")))
           .isEmpty();
     }
 
