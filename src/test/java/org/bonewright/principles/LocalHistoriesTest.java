@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
-import java.util.function.UnaryOperator;
+import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import org.bonewright.casefile.CaseFile;
 import org.bonewright.casefile.CaseText;
@@ -59,7 +59,7 @@ class LocalHistoriesTest {
   private static RuleSet site(int number) {
     Random random = new Random(SEED - number);
     List<Card> cards = PUBLISHED.cards().stream().filter(c -> !c.limits().isEmpty()).toList();
-    List<UnaryOperator<SiteText>> kept = new ArrayList<>();
+    List<Consumer<SiteText>> kept = new ArrayList<>();
     for (int i = 0; i < TRIED; i++) {
       Card card = cards.get(random.nextInt(cards.size()));
       List<String> names = List.copyOf(card.limits().keySet());
@@ -74,13 +74,13 @@ class LocalHistoriesTest {
     return whole(kept).on(PUBLISHED);
   }
 
-  private static SiteText whole(List<UnaryOperator<SiteText>> changes) {
+  private static SiteText whole(List<Consumer<SiteText>> changes) {
     SiteText text = new SiteText();
-    changes.forEach(change -> change.apply(text));
+    changes.forEach(change -> change.accept(text));
     return text;
   }
 
-  private static UnaryOperator<SiteText> change(Card card, String name, Random random) {
+  private static Consumer<SiteText> change(Card card, String name, Random random) {
     Card.Limit limit = card.limits().get(name);
     List<String> keys = List.copyOf(limit.values().keySet());
     String key = keys.get(random.nextInt(keys.size()));
