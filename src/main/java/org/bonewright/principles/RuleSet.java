@@ -280,7 +280,9 @@ public final class RuleSet {
 
   /** Return the worlds of a card. */
   Worlds worlds(Card card) {
-    return worlds.computeIfAbsent(card.id(), id -> new Worlds(card, this::definition));
+    return card.equals(cards.get(card.id()))
+        ? worlds.computeIfAbsent(card.id(), id -> new Worlds(card, this::definition))
+        : new Worlds(card, this::definition); // a card with limits that are only being tried
   }
 
   /** Return the measures. */
