@@ -16,7 +16,7 @@ import org.bonewright.measures.Reading;
  * @param severity the severity after all steps: of an unmet verdict, or the worst that an unknown
  *     one may have; empty otherwise
  * @param steps the steps of severity, in order
- * @param labels labels such as "for the later stage"
+ * @param labels labels such as "infection comes first"
  * @param readings what was read, by need
  * @param limits the limits that hold here, by name; a range where they hang on what is not known
  * @param turns where a single input, changed, would turn the verdict

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.bonewright.casefile.Outcome;
 import org.bonewright.measures.Reading;
 import org.bonewright.measures.Subject;
+import org.bonewright.measures.infection.InfectionStages;
 
 /** Applies the rules about the rules: labels and steps of severity. It never changes a verdict. */
 final class Precedence {
@@ -66,7 +67,14 @@ final class Precedence {
                 .outcome()
                 .map(outcome -> outcome.result() == Outcome.Result.UNITED)
                 .orElse(false);
-    return new Course(subject.id(), subject.planned(), infected, united);
+    InfectionStages stages = InfectionStages.of(subject);
+    return new Course(
+        subject.id(),
+        subject.planned(),
+        infected,
+        stages.treatedBefore(),
+        stages.stageAfter(),
+        united);
   }
 
   private static Judged fact(Subject subject, Judgement judgement) {

@@ -72,12 +72,12 @@ final class DemandText {
     byLabel.forEach(
         (label, number) ->
             page.hanging(
-                "  later ",
+                "  but   ",
                 label
-                    + ", in order otherwise: "
+                    + "; in order otherwise: "
                     + number
                     + (number == 1 ? " principle" : " principles")
-                    + " of compression and graft. Infection comes first."));
+                    + " of compression and graft."));
   }
 
   /** Of a plan that was not chosen, the numbers. */

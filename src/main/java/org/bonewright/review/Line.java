@@ -16,7 +16,7 @@ import org.bonewright.principles.VerdictKind;
  * @param severity severity after all steps: of what is unmet, or the worst that may be
  * @param words what was found, with numbers and limits
  * @param remedy what would clear it; empty unless unmet
- * @param labels labels such as "for the later stage"
+ * @param labels labels such as "infection comes first"
  * @param steps how the severity came about, one clause for each step
  * @param otherView the other view, where the literature disagrees on what decided
  * @param accepted the reason with which a surgeon accepts it, if one does

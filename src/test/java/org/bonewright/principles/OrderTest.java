@@ -57,7 +57,14 @@ class OrderTest {
     Random random = new Random(0);
     for (int round = 0; round < 4; round++) {
       String subject = "op-" + round;
-      facts.add(new Course(subject, round == 3, random.nextBoolean(), random.nextBoolean()));
+      facts.add(
+          new Course(
+              subject,
+              round == 3,
+              random.nextBoolean(),
+              random.nextBoolean(),
+              random.nextBoolean(),
+              random.nextBoolean()));
       for (String family : List.of("infection", "compression", "graft", "plate", "safety")) {
         for (int i = 0; i < 5; i++) {
           String verdict = random.nextInt(3) == 0 ? "met" : "unmet";

@@ -24,7 +24,11 @@ import org.junit.jupiter.params.provider.ValueSource;
 class PrecedenceTest {
 
   private static Course course(String subject, boolean infected, boolean united) {
-    return new Course(subject, false, infected, united);
+    return new Course(subject, false, infected, false, false, united);
+  }
+
+  private static Course stage(String subject, boolean treatedBefore, boolean stageAfter) {
+    return new Course(subject, true, true, treatedBefore, stageAfter, false);
   }
 
   private static Judged unmet(String principle, String family, int round) {
@@ -48,10 +52,27 @@ class PrecedenceTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"compression", "graft"})
-    void sends_compression_and_graft_to_the_later_stage(String family) {
+    void comes_before_compression_and_graft(String family) {
       Judged judged = unmet("any", family, 1);
       assertThat(decide(course("op-1", true, false), judged).labels(judged))
+          .containsExactly("infection comes first");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"compression", "graft"})
+    void sends_compression_and_graft_to_the_stage_after_the_one_that_treats_it(String family) {
+      Judged judged = unmet("any", family, 1);
+      assertThat(decide(stage("op-1", false, true), judged).labels(judged))
           .containsExactly("for the later stage");
+    }
+
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void lets_the_stages_after_the_one_that_treats_it_be_judged_as_they_are(boolean more) {
+      Judged judged = unmet("any", "graft", 1);
+      Decisions decisions = decide(stage("op-1", true, more), judged);
+      assertThat(decisions.labels(judged)).isEmpty();
+      assertThat(decisions.steps(judged, Severity.CRITICAL, Severity.CRITICAL)).isEmpty();
     }
 
     @Test

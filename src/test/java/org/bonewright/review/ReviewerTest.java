@@ -118,7 +118,7 @@ class ReviewerTest {
     }
 
     @Test
-    void confirmed_puts_compression_off_to_the_later_stage() {
+    void confirmed_comes_before_compression_where_the_plan_has_one_stage() {
       Review review =
           review(
               replated()
@@ -126,7 +126,42 @@ class ReviewerTest {
                   .at("/plans/0/stages/0", "{reduction: {gapNearMm: 3}}"));
 
       assertThat(unmet(chapter(review, "plan-a/stage-1"), "residual-gap-closed").labels())
-          .containsExactly("for the later stage");
+          .containsExactly("infection comes first");
+    }
+
+    @Test
+    void treated_at_the_first_stage_leaves_the_compression_of_the_second_to_be_judged_as_it_is() {
+      Review review = review(staged("{debridement: 'yes', antibioticWeeks: 6}"));
+
+      assertThat(labels(review, "plan-a/stage-1")).containsExactly("for the later stage");
+      assertThat(labels(review, "plan-a/stage-2")).isEmpty();
+    }
+
+    @Test
+    void that_no_stage_treats_comes_before_the_compression_of_every_stage() {
+      Review review = review(staged("{antibioticWeeks: 6}"));
+
+      assertThat(labels(review, "plan-a/stage-1")).containsExactly("infection comes first");
+      assertThat(labels(review, "plan-a/stage-2")).containsExactly("infection comes first");
+    }
+
+    /** A plan that plates a gap twice; its first stage does this about the infection. */
+    private static CaseText staged(String care) {
+      String plating =
+          "concept: 'absolute', reduction: {gapNearMm: 3}, compression: {method: 'eccentric-screws'},"
+              + " fixation: [{id: 'plate-1', kind: 'plate', family: 'large-fragment-narrow',"
+              + " holes: 10, place: {zoneBetweenHoles: [5, 6]},"
+              + " screws: [{at: [1, 3, 5, 6, 8, 10], type: 'cortical', cortices: 2}]}]";
+      return replated()
+          .with("{findings: [{day: 190, infection: {pus: 'present'}}]}")
+          .at(
+              "/plans/0",
+              "{stages: [{id: 'stage-1', infectionCare: %s, %s}, {id: 'stage-2', %s}]}"
+                  .formatted(care, plating, plating));
+    }
+
+    private static List<String> labels(Review review, String stage) {
+      return unmet(chapter(review, stage), "residual-gap-closed").labels();
     }
 
     @Test

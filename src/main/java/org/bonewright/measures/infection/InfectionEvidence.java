@@ -111,7 +111,8 @@ public final class InfectionEvidence {
         .anyMatch(InfectionEvidence::directed);
   }
 
-  private static boolean directed(Operation operation) {
+  /** Return whether an operation, or a stage, is directed at an infection. */
+  static boolean directed(Operation operation) {
     Optional<InfectionCare> care = operation.infectionCare();
     return care.flatMap(InfectionCare::debridement).equals(Optional.of(Answer.YES))
         && care.flatMap(InfectionCare::antibioticWeeks).map(w -> w.min() > 0).orElse(false);

@@ -57,7 +57,9 @@ final class HtmlStory {
     demand("Open", demands, VerdictKind.UNKNOWN);
     List<Line> met = answers(demands, VerdictKind.MET);
     folded("Achieved", met.stream().filter(line -> line.labels().isEmpty()).toList());
-    folded("In order, for a later stage", met.stream().filter(l -> !l.labels().isEmpty()).toList());
+    folded(
+        "In order, but infection comes first",
+        met.stream().filter(l -> !l.labels().isEmpty()).toList());
     if (!demands.tensions().isEmpty()) {
       page.say("h3", "Weigh against each other");
       page.list("ul", demands.tensions());
