@@ -14,6 +14,7 @@ import org.bonewright.bone.FractureZone;
 import org.bonewright.bone.PlacedPlate;
 import org.bonewright.bone.ledger.Bite;
 import org.bonewright.bone.ledger.Ledger;
+import org.bonewright.casefile.Answer;
 import org.bonewright.casefile.BoneName;
 import org.bonewright.casefile.LagScrew;
 import org.bonewright.casefile.Operation;
@@ -78,19 +79,38 @@ public final class Scene {
   /**
    * Return the operation that set the fracture as it now stands: this one, if it put in a plate,
    * nail or fixator or tells of a reduction; else the last one before it that did. Screws taken
-   * out, or graft alone, leave reduction and compression as they were.
+   * out, or graft alone, leave reduction and compression as they were. Where one after another does
+   * not say what it put in, either may have set it: then nothing but its name is returned.
    */
   public Operation fixing() {
+    return once("fixing", this::setFixing);
+  }
+
+  private Operation setFixing() {
     List<Operation> all = subject.upToHere();
     for (int i = all.size() - 1; i >= 0; i--) {
       Operation operation = all.get(i);
-      boolean sets =
-          operation.carriesMainImplant().orElse(true) || operation.reduction().isPresent();
-      if (sets) {
+      Answer sets = sets(operation);
+      if (sets == Answer.UNKNOWN
+          && all.subList(0, i).stream().anyMatch(o -> sets(o) != Answer.NO)) {
+        return Operation.named(operation.id(), operation.day());
+      }
+      if (sets != Answer.NO) {
         return operation;
       }
     }
     return operation();
+  }
+
+  /** Return whether an operation set the fracture, as far as it says. */
+  private static Answer sets(Operation operation) {
+    if (operation.reduction().isPresent()) {
+      return Answer.YES;
+    }
+    return operation
+        .carriesMainImplant()
+        .map(main -> main ? Answer.YES : Answer.NO)
+        .orElse(Answer.UNKNOWN);
   }
 
   /** Return whether what set the fracture is still to be done. */

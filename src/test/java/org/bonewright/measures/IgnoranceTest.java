@@ -28,22 +28,38 @@ import tools.jackson.databind.JsonNode;
  */
 class IgnoranceTest {
 
-  /**
-   * Fields whose absence says something, or falls back on something else that the file says: plans
-   * are closed; an older finding, the injury or a table steps in (for a canal that is not said to
-   * be reamed too); a row without holes is no row; an undated measurement counts as known from the
-   * start; an operation is a mere stage only where it says so; a line that is not said to be
-   * compressed is read from the concept; of a line without pattern the room between the screws is
-   * taken, not its angle; an operation that puts in no metal and tells no graft begins nothing;
-   * what is taken out and names no part is taken out whole; an operation that tells no implant is
-   * taken to have set the bone.
-   */
+  /** Fields whose absence says something, or falls back on something else that the file says. */
   private static final String TELLS_BY_ITS_ABSENCE =
-      "/plans/.*/(aftercare|load|samples|biology|infectionCare|pieces|resection|compression|removed)\\b.*"
-          + "|.*/removed/\\d+/(left|bolts|pins|holes)|/operations/\\d+/day|/findings.*|/bone/quality.*|/bone/sections.*|/operations|/plans|.*/screws/\\d+/at"
-          + "|.*/(compression|removed|resection|farDefectPercent|reduction)"
-          + "|/operations/\\d+/outcome(/result)?"
-          + "|/injury/pattern|/operations/\\d+/(biology|fixation)|/plans/.*/(fixation|concept)\\b.*|.*/(throughPlate|hole|diameterMm|spacingMm|reamedMm)";
+      String.join(
+          "|",
+          // A plan is closed: what it does not name is not planned.
+          "/plans",
+          "/plans/.*/(fixation|concept|aftercare|load|samples|biology|infectionCare|pieces"
+              + "|resection|compression|removed)\\b.*",
+          // What is taken out and names no part is taken out whole; what left no piece, left none.
+          ".*/removed/\\d+/(left|bolts|pins|holes)",
+          // Without a day an operation is only known to come after those before it, which may leave
+          // nothing to place that would stay open; a finding without one is none.
+          "/operations/\\d+/day",
+          "/findings.*",
+          // A table, or a dimension stated elsewhere, steps in: bone, plate, screw, canal.
+          "/bone/quality.*",
+          "/bone/sections.*",
+          ".*/(diameterMm|spacingMm|reamedMm)",
+          // A row without holes is no row, and a lag screw that names no plate hole lies beside it.
+          ".*/screws/\\d+/at",
+          ".*/(throughPlate|hole)",
+          // What the broken ends leave after a cut depends on the pattern.
+          "/injury/pattern",
+          // Treatment without an operation that is not on file is taken as none.
+          "/nonOperative",
+          // Without any operation there is nothing to judge.
+          "/operations",
+          // A line that is not said to be compressed is read from the concept; one that is not said
+          // to be reduced, or cut, from the operation before.
+          ".*/(compression|removed|resection|farDefectPercent|reduction)",
+          // An operation is a mere stage, or failed, only where it says so.
+          "/operations/\\d+/outcome(/result)?");
 
   private static final List<CaseText> CASES = cases();
 

@@ -37,6 +37,24 @@ class SceneTest {
   }
 
   @Test
+  void which_operation_set_the_bone_is_not_known_where_a_later_one_does_not_say_what_it_put_in() {
+    CaseText text =
+        CaseText.bare()
+            .with(
+                """
+                {operations: [
+                  {id: 'op-1', concept: 'absolute', fixation: [{id: 'nail-1', kind: 'nail'}]},
+                  {id: 'op-2', concept: 'relative'}]}
+                """);
+    assertThat(scene(text, "op-1").fixing().concept()).isPresent();
+    assertThat(scene(text, "op-2").fixing().concept()).isEmpty();
+    assertThat(scene(text.at("/operations/1", "{fixation: []}"), "op-2").fixing().id())
+        .isEqualTo("op-1");
+    assertThat(scene(text.at("/operations/1", "{reduction: {}}"), "op-2").fixing().concept())
+        .isPresent();
+  }
+
+  @Test
   void the_failure_answered_to_is_that_of_the_last_operation_meant_to_unite_the_bone() {
     CaseText text =
         CaseText.bare()

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.bonewright.bone.Dimension;
+import org.bonewright.casefile.Finding;
 import org.bonewright.casefile.Operation;
 import org.bonewright.casefile.Quantity;
 import org.bonewright.measures.Definition;
@@ -67,12 +68,21 @@ final class DeformityKept implements Measure {
             missing.toArray(MissingFact[]::new));
   }
 
+  /** Of an operation without a day it is not known whether a finding came before or after it. */
   private Optional<Quantity> before(Scene scene) {
     List<Operation> setting = scene.subject().before().stream().filter(Standing::sets).toList();
     Optional<Operation> last =
         setting.isEmpty() ? Optional.empty() : Optional.of(setting.get(setting.size() - 1));
+    List<Finding> told =
+        scene.subject().findings().stream()
+            .filter(finding -> finding.deformity().flatMap(plane::of).isPresent())
+            .toList();
+    boolean undated = last.isPresent() && last.get().day().isEmpty();
+    if (undated && !told.isEmpty()) {
+      return Optional.empty();
+    }
     double since = last.flatMap(Operation::day).map(Quantity::middle).orElse(0.0);
-    return scene.subject().findings().stream()
+    return told.stream()
         .filter(finding -> finding.day().middle() >= since)
         .flatMap(finding -> finding.deformity().flatMap(plane::of).stream())
         .findFirst()

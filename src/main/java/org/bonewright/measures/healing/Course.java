@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.bonewright.bone.Dimension;
+import org.bonewright.casefile.Answer;
 import org.bonewright.casefile.CaseFile;
 import org.bonewright.casefile.Film;
 import org.bonewright.casefile.Finding;
@@ -28,10 +29,14 @@ public final class Course {
   private final int from;
   private final int to;
 
-  private Course(CaseFile caseFile, int from, int to) {
+  /** Whether it may have begun earlier, since the operation does not say what it put in. */
+  private final boolean mayBeEarlier;
+
+  private Course(CaseFile caseFile, int from, int to, boolean mayBeEarlier) {
     this.caseFile = caseFile;
     this.from = from;
     this.to = to;
+    this.mayBeEarlier = mayBeEarlier;
   }
 
   /** Return the time after an operation that was done; empty for what is still planned. */
@@ -39,21 +44,23 @@ public final class Course {
     int at = subject.before().size();
     return subject.planned()
         ? Optional.empty()
-        : Optional.of(new Course(subject.caseFile(), at, at + 1));
+        : Optional.of(new Course(subject.caseFile(), at, at + 1, false));
   }
 
   /**
    * Return the time that led to a subject: since the last operation that was more than a stage and
-   * put in metal or graft, or does not say; since the injury where there was none.
+   * put in metal or graft; since the injury where there was none. Where an operation does not say
+   * what it put in, it is not known whether the time began with it.
    */
   static Course leadingTo(Subject subject) {
     List<Operation> operations = subject.caseFile().operations();
     int to = Math.min(subject.before().size(), operations.size());
     int from = to - 1;
-    while (from > AT_INJURY && !setOut(operations.get(from))) {
+    while (from > AT_INJURY && setOut(operations.get(from)) == Answer.NO) {
       from--;
     }
-    return new Course(subject.caseFile(), from, to);
+    boolean mayBeEarlier = from > AT_INJURY && setOut(operations.get(from)) == Answer.UNKNOWN;
+    return new Course(subject.caseFile(), from, to, mayBeEarlier);
   }
 
   /** Return the time that a case as it stands looks back on. */
@@ -63,24 +70,31 @@ public final class Course {
 
   /** Return the time from the injury to the first operation, or up to now where there is none. */
   static Course beforeAnyOperation(CaseFile caseFile) {
-    return new Course(caseFile, AT_INJURY, 0);
+    return new Course(caseFile, AT_INJURY, 0, false);
   }
 
-  private static boolean setOut(Operation operation) {
+  /** Return whether an operation was more than a stage and put in metal or graft. */
+  private static Answer setOut(Operation operation) {
     boolean stage =
         operation.outcome().map(o -> o.result() == Outcome.Result.STAGE_DONE).orElse(false);
+    if (stage) {
+      return Answer.NO;
+    }
     boolean something =
-        operation.fixation().map(put -> !put.isEmpty()).orElse(true)
+        operation.fixation().map(put -> !put.isEmpty()).orElse(false)
             || operation.biology().map(grafts -> !grafts.isEmpty()).orElse(false);
-    return !stage && something;
+    boolean told = operation.fixation().isPresent() && operation.biology().isPresent();
+    return something ? Answer.YES : told ? Answer.NO : Answer.UNKNOWN;
   }
 
   /** A film with the day on which it was read. */
   record DatedFilm(Quantity day, Film film) {}
 
-  /** Return the operation that began it; empty where the injury did. */
+  /** Return the operation that began it; empty where the injury did, or it is not known which. */
   Optional<Operation> operation() {
-    return from == AT_INJURY ? Optional.empty() : Optional.of(caseFile.operations().get(from));
+    return from == AT_INJURY || mayBeEarlier
+        ? Optional.empty()
+        : Optional.of(caseFile.operations().get(from));
   }
 
   /** Return the operations done in it: bolts out, pieces removed, a wound washed out. */
@@ -89,8 +103,16 @@ public final class Course {
     return all.subList(Math.min(from + 1, to), Math.min(to, all.size()));
   }
 
+  /** Return whether it is known which operation began it, or that the injury did. */
+  boolean beginningIsKnown() {
+    return !mayBeEarlier;
+  }
+
   /** Return the day on which it began, where it is told. */
   Optional<Quantity> began() {
+    if (mayBeEarlier) {
+      return Optional.empty();
+    }
     return from == AT_INJURY ? Optional.of(Quantity.of(0)) : caseFile.operations().get(from).day();
   }
 
@@ -155,8 +177,14 @@ public final class Course {
     return new Dimension(least, most, false, "");
   }
 
-  /** Return the day that is missing where findings cannot be placed. */
+  /** Return what is missing where findings cannot be placed: a day, or what was put in. */
   MissingFact missingDay() {
+    if (mayBeEarlier) {
+      Operation silent = caseFile.operations().get(from);
+      String field = silent.fixation().isEmpty() ? "fixation" : "biology";
+      return new MissingFact(
+          silent.id() + "/" + field, "Which implants and which graft were put in, if any?");
+    }
     String id = caseFile.operations().get(began().isEmpty() ? from : to).id();
     return new MissingFact(id + "/day", "On which day, roughly, was " + id + "?");
   }

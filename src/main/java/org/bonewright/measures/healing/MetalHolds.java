@@ -52,6 +52,9 @@ final class MetalHolds implements Measure {
     if (course.isEmpty()) {
       return new Reading.None("still to be done");
     }
+    if (!course.get().beginningIsKnown()) {
+      return Reading.unknown(course.get().missingDay());
+    }
     Optional<Operation> operation = course.get().operation();
     if (operation.isEmpty()) {
       return Reading.word("yes", "no metal in place");

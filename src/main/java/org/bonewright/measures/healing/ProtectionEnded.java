@@ -35,6 +35,9 @@ final class ProtectionEnded implements Measure {
         && scene.subject().steps().stream().allMatch(ProtectionEnded::onlyTakesOut)) {
       return Reading.word("yes", "metal comes out");
     }
+    if (!course.beginningIsKnown()) {
+      return Reading.unknown(course.missingDay());
+    }
     Optional<Operation> operation = course.operation();
     MissingFact missing =
         new MissingFact(

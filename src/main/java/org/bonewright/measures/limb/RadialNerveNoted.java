@@ -12,6 +12,7 @@ import org.bonewright.casefile.Operation;
 import org.bonewright.casefile.Quantity;
 import org.bonewright.measures.Definition;
 import org.bonewright.measures.Measure;
+import org.bonewright.measures.MissingFact;
 import org.bonewright.measures.Reading;
 import org.bonewright.measures.Scene;
 
@@ -60,6 +61,11 @@ final class RadialNerveNoted implements Measure {
       return new Reading.None("not the humerus");
     }
     List<NerveState> told = (when == When.BEFORE ? before(scene) : after(scene)).toList();
+    if (when == When.BEFORE && !told.isEmpty() && undated(scene).isPresent()) {
+      String id = undated(scene).orElseThrow().id();
+      return Reading.unknown(
+          new MissingFact(id + "/day", "On which day, roughly, was " + id + "?"));
+    }
     Optional<Answer> said =
         when == When.AFTER
             ? scene.operation().nerve().flatMap(NerveHandling::examinedAfter)
@@ -84,6 +90,14 @@ final class RadialNerveNoted implements Measure {
 
   private static boolean examined(NerveState state) {
     return state.function() != NerveState.Function.NOT_EXAMINED;
+  }
+
+  /** Return the operation before, where it has no day to place a finding by. */
+  private static Optional<Operation> undated(Scene scene) {
+    List<Operation> done = scene.doneBefore();
+    return done.isEmpty()
+        ? Optional.empty()
+        : Optional.of(done.get(done.size() - 1)).filter(last -> last.day().isEmpty());
   }
 
   private static Stream<NerveState> before(Scene scene) {

@@ -27,7 +27,8 @@ final class ZoneLength implements Measure {
             + " a simple pattern, and where nothing is left of it, at least the outer diameter of the"
             + " shaft. Not stated: for a"
             + " transverse line the outer diameter, for an oblique one outer diameter times the"
-            + " tangent of its angle, else what fits between the plate holes either side of it",
+            + " tangent of its angle, as far as it fits between the plate holes either side of it;"
+            + " else what fits between these",
         List.of(
             "findings/zone",
             "injury/zone",
@@ -45,10 +46,7 @@ final class ZoneLength implements Measure {
     MissingFact missing =
         scene.missingInCase(
             "injury/zone", "From which level to which is the bone broken or not united, in mm?");
-    Optional<Dimension> length = zone.length().or(() -> fromAngle(scene, outer));
-    if (length.isEmpty()) {
-      length = scene.mainPlate().flatMap(PlacedPlate::roomForZone);
-    }
+    Optional<Dimension> length = zone.length().or(() -> notStated(scene, outer));
     if (length.isEmpty()) {
       return Reading.unknown(missing);
     }
@@ -121,13 +119,32 @@ final class ZoneLength implements Measure {
         .sum();
   }
 
+  /** Return what the line across the shaft and the holes either side of it leave possible. */
+  private static Optional<Dimension> notStated(Scene scene, Dimension outer) {
+    Optional<Dimension> room = scene.mainPlate().flatMap(PlacedPlate::roomForZone);
+    Optional<Dimension> across = fromAngle(scene, outer);
+    if (across.isEmpty() || room.isEmpty() || isTransverse(scene)) {
+      return across.or(() -> room);
+    }
+    double min = Math.max(across.get().min(), room.get().min());
+    double max = Math.min(across.get().max(), room.get().max());
+    // Where the two disagree, what the film of the plate shows counts.
+    return min <= max
+        ? Optional.of(Dimension.assumed(min, max, across.get().basis() + "; " + room.get().basis()))
+        : room;
+  }
+
+  private static boolean isTransverse(Scene scene) {
+    return StatedPattern.of(scene).equals(Optional.of(Injury.Pattern.TRANSVERSE));
+  }
+
   private static Optional<Dimension> fromAngle(Scene scene, Dimension outer) {
-    Optional<Injury.Pattern> pattern = StatedPattern.of(scene);
-    if (pattern.equals(Optional.of(Injury.Pattern.TRANSVERSE))) {
+    if (isTransverse(scene)) {
       return Optional.of(outer.because("transverse line: the outer diameter counts"));
     }
     Optional<Quantity> angle = scene.subject().caseFile().injury().obliquityDeg();
-    if (!pattern.equals(Optional.of(Injury.Pattern.OBLIQUE)) || angle.isEmpty()) {
+    boolean oblique = StatedPattern.of(scene).equals(Optional.of(Injury.Pattern.OBLIQUE));
+    if (!oblique || angle.isEmpty()) {
       return Optional.empty();
     }
     return Optional.of(

@@ -51,6 +51,21 @@ class WeeksTest {
   }
 
   @Test
+  void are_not_known_where_the_last_operation_does_not_say_what_it_put_in() {
+    CaseText text =
+        CaseText.plated()
+            .redone("deformity")
+            .with("{findings: [{day: 142}]}")
+            .at("/operations/0", "{fixation: null, biology: null}");
+    assertThat(Taken.of(SINCE, text)).isEqualTo("unknown, ask op-1/fixation");
+    assertThat(Taken.of("metal-holds-now", text)).isEqualTo("unknown, ask op-1/fixation");
+    assertThat(
+            Taken.of(
+                SINCE, text.at("/operations/0", "{biology: [{kind: 'autograft-cancellous'}]}")))
+        .isEqualTo("20 fact");
+  }
+
+  @Test
   void run_from_the_injury_where_nothing_was_operated_on() {
     CaseText text =
         CaseText.bare()

@@ -53,12 +53,37 @@ class ZoneLengthTest {
             # 24 mm somewhere on the bone: 21.6 to 26.4 at the line
             pattern: 'transverse'                    | 21.6–26.4 assumed, ask injury/zone and bone/sections
             # 21.6 x tan 60 = 37.412, 26.4 x tan 60 = 45.726
-            pattern: 'oblique', obliquityDeg: 60     | 37.412–45.726 assumed, ask injury/zone
             # 26.4 x tan 30 = 15.2: the thickness counts
             pattern: 'oblique', obliquityDeg: 30     | 21.6–26.4 assumed, ask injury/zone and bone/sections
             """)
     void a_line_across_the_shaft_gives_it(String stated, String reads) {
       assertThat(Taken.of("zone-length", injury(stated + ", zone: null"))).isEqualTo(reads);
+    }
+
+    @ParameterizedTest(name = "zone between holes {0}: {1}")
+    @CsvSource(
+        delimiter = '|',
+        textBlock =
+            """
+            # 21.6 x tan 60 = 37.412, 26.4 x tan 60 = 45.726; the holes leave 16 to 48 mm
+            [4, 7] | 37.412–45.726 assumed, ask injury/zone
+            # the holes leave 48 to 80 mm: the film of the plate counts
+            [3, 8] | 48–80 assumed, ask injury/zone
+            """)
+    void an_oblique_line_is_no_longer_than_the_holes_leave_room_for(String holes, String reads) {
+      CaseText text =
+          injury("pattern: 'oblique', obliquityDeg: 60, zone: null")
+              .at("/operations/0/fixation/0", "{place: {zoneBetweenHoles: " + holes + "}}");
+      assertThat(Taken.of("zone-length", text)).isEqualTo(reads);
+    }
+
+    @Test
+    void an_angle_and_holes_that_overlap_leave_what_both_allow() {
+      // 21.6 x tan 55 = 30.848, 26.4 x tan 55 = 37.703; the holes leave 0 to 32 mm
+      CaseText text =
+          injury("pattern: 'oblique', obliquityDeg: 55, zone: null")
+              .at("/operations/0/fixation/0", "{place: {zoneBetweenHoles: [4, 6]}}");
+      assertThat(Taken.of("zone-length", text)).isEqualTo("30.848–32 assumed, ask injury/zone");
     }
 
     @Test
