@@ -5,9 +5,11 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.bonewright.bone.Dimension;
 import org.bonewright.casefile.Finding;
 import org.bonewright.casefile.Host;
 import org.bonewright.casefile.Injury;
+import org.bonewright.casefile.NonOperativeTreatment;
 import org.bonewright.casefile.Operation;
 import org.bonewright.casefile.Outcome;
 import org.bonewright.casefile.Quantity;
@@ -16,11 +18,12 @@ import org.bonewright.casefile.Quantity;
  * Why the quality of the bone had to be measured, as far as was known when an operation began: age
  * 60 or more, fracture from standing height, steroids, disuse, or an earlier fixation.
  *
- * <p>Conventions of ours. Disuse is read as more than six months between injury and first fixation.
- * What the file leaves out is a reason only where something hints at weak bone: an unstated age
- * always, an unstated energy beside a drug given for weak bone. In a patient below 60 without such
- * a hint an unstated energy, an unstated list of drugs and an operation without a day are none;
- * else every young patient's bone would be in doubt.
+ * <p>Conventions of ours. Disuse is read as one rest in a cast, a brace or traction of more than
+ * six months before the first fixation; time alone is none. What the file leaves out is a reason
+ * only where something hints at weak bone: an unstated age always, an unstated energy beside a drug
+ * given for weak bone. In a patient below 60 without such a hint an unstated energy, an unstated
+ * list of drugs and an operation without a day are none; else every young patient's bone would be
+ * in doubt.
  *
  * @param reasons what calls for a measurement, or may do so
  */
@@ -30,6 +33,12 @@ public record BoneDoubt(List<Reason> reasons) {
 
   /** Six months, in days. */
   private static final double LONG_DISUSE = 183;
+
+  private static final Set<NonOperativeTreatment.Kind> AT_REST =
+      EnumSet.of(
+          NonOperativeTreatment.Kind.CAST,
+          NonOperativeTreatment.Kind.BRACE,
+          NonOperativeTreatment.Kind.TRACTION);
 
   private static final Set<Host.Drug> FOR_WEAK_BONE =
       EnumSet.of(Host.Drug.BISPHOSPHONATE, Host.Drug.DENOSUMAB);
@@ -121,24 +130,41 @@ public record BoneDoubt(List<Reason> reasons) {
     return operation.outcome().map(Outcome::result).map(results::contains).orElse(false);
   }
 
+  /** The longest rest in a cast, a brace or traction that came before. */
   private static Optional<Reason> disuse(Subject subject) {
-    Optional<Quantity> began =
-        subject.planned()
-            ? subject.findings().stream().map(Finding::day).findFirst()
-            : subject.operation().day();
-    return began
-        .filter(day -> day.max() > LONG_DISUSE)
-        .map(
-            day ->
-                new Reason(
-                    "more than six months since the injury",
-                    day.min() > LONG_DISUSE
-                        ? Optional.empty()
-                        : Optional.of(
-                            new MissingFact(
-                                subject.planned()
-                                    ? "findings/day"
-                                    : subject.operation().id() + "/day",
-                                "How many days after the injury was it?"))));
+    List<NonOperativeTreatment> rests =
+        subject.caseFile().nonOperative().stream()
+            .filter(treatment -> AT_REST.contains(treatment.kind()))
+            .filter(treatment -> subject.knows(treatment.fromDay()))
+            .toList();
+    if (rests.stream().anyMatch(rest -> days(rest, subject).min() > LONG_DISUSE)) {
+      return Optional.of(new Reason("at rest for more than six months", Optional.empty()));
+    }
+    return rests.stream().anyMatch(rest -> days(rest, subject).max() > LONG_DISUSE)
+        ? Optional.of(
+            new Reason(
+                "perhaps at rest for more than six months",
+                Optional.of(
+                    new MissingFact(
+                        "nonOperative/toDay", "Until when was the limb in a cast or a brace?"))))
+        : Optional.empty();
+  }
+
+  /** Return how long a rest lasted; where its end is not told, up to the subject at most. */
+  private static Dimension days(NonOperativeTreatment rest, Subject subject) {
+    double began = rest.fromDay().max();
+    double least = rest.toDay().map(day -> day.min() - began).orElse(0.0);
+    double most =
+        rest.toDay()
+            .or(() -> begins(subject))
+            .map(day -> day.max() - rest.fromDay().min())
+            .orElse(Double.POSITIVE_INFINITY);
+    return new Dimension(Math.max(0, least), Math.max(0, Math.max(least, most)), false, "");
+  }
+
+  private static Optional<Quantity> begins(Subject subject) {
+    return subject.planned()
+        ? subject.findings().stream().map(Finding::day).findFirst()
+        : subject.operation().day();
   }
 }

@@ -100,6 +100,7 @@ public final class JsonReport {
         .put("what", chapter.what());
     chapter.outcome().ifPresent(outcome -> node.put("outcome", outcome));
     node.put("unexplained", chapter.unexplained());
+    texts(node, "hostBefore", chapter.hostBefore());
     headlines(node.putArray("fitsFailure"), chapter.fits());
     headlines(node.putArray("otherUnmet"), chapter.others());
     lines(node.putArray("unknown"), chapter.unknown());

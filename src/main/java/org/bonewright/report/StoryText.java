@@ -45,7 +45,8 @@ final class StoryText {
           (chapter.unknown().isEmpty()
                   ? "No grave technical reason found."
                   : "No grave technical reason for certain; what is open below may be one.")
-              + " Look again for infection, host and load, and at what is not looked at here.");
+              + " "
+              + chapter.lookAgain());
     }
     open(chapter.unknown());
     if (!chapter.noRecord().isEmpty()) {

@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param outcome what became of it; empty for a plan
  * @param unexplained whether it failed and no technical principle was certainly unmet at major or
  *     more
+ * @param hostBefore what the file said of the host before an unexplained failure and can slow union
  * @param fits findings of which one fits how it failed, in the order of the table of failure modes
  * @param others the other findings, the most severe first; for a plan all of them
  * @param met what was met
@@ -25,9 +26,21 @@ public record Chapter(
     String what,
     Optional<String> outcome,
     boolean unexplained,
+    List<String> hostBefore,
     List<Headline> fits,
     List<Headline> others,
     List<Line> met,
     List<Line> unknown,
     List<String> noRecord,
-    int notApplicable) {}
+    int notApplicable) {
+
+  /** Return where to look where nothing technical explains a failure; what was on file first. */
+  public String lookAgain() {
+    return (hostBefore.isEmpty()
+            ? "Look again for infection, host and load,"
+            : "On file before it: "
+                + String.join(", ", hostBefore)
+                + ". Look again for infection and load,")
+        + " and at what is not looked at here.";
+  }
+}

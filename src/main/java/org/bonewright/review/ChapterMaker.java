@@ -44,13 +44,16 @@ final class ChapterMaker {
     List<Judgement> judgements = judged.of(subject);
     List<Judgement> unmet = sorted(judgements, VerdictKind.UNMET);
     FailureReasons reasons = reasons(subject, unmet);
+    boolean unexplained =
+        reasons(subject, sorted(whole.of(subject), VerdictKind.UNMET)).unexplained();
     List<Judgement> unknown = sorted(judgements, VerdictKind.UNKNOWN);
     return new Chapter(
         subject.id(),
         subject.planned(),
         what(subject),
         subject.planned() ? Optional.empty() : Said.outcome(subject.operation()),
-        reasons(subject, sorted(whole.of(subject), VerdictKind.UNMET)).unexplained(),
+        unexplained,
+        unexplained ? HostOnFile.before(subject) : List.of(),
         reasons.fits(),
         reasons.others(),
         sorted(judgements, VerdictKind.MET).stream().map(lines::line).toList(),

@@ -75,4 +75,22 @@ class FailureReasonsTest {
   void a_failure_without_one_is() {
     assertThat(first(CaseText.plated().redone("no-union-metal-intact")).unexplained()).isTrue();
   }
+
+  @Test
+  void a_failure_without_one_names_what_the_file_said_of_the_host_before_it() {
+    String host = "{smoking: 'current', diabetes: 'yes', hba1cPercent: 8.7, drugs: ['nsaid']}";
+    CaseText before =
+        CaseText.plated()
+            .redone("no-union-metal-intact")
+            .with("{findings: [{day: 1, host: " + host + "}]}");
+    CaseText after =
+        CaseText.plated()
+            .redone("no-union-metal-intact")
+            .with("{findings: [{day: 150, host: " + host + "}]}");
+    assertThat(first(before).hostBefore())
+        .containsExactly("smoking", "diabetes with an HbA1c of 8.7 %", "NSAID");
+    assertThat(first(before).lookAgain()).startsWith("On file before it: smoking, diabetes");
+    assertThat(first(after).hostBefore()).isEmpty();
+    assertThat(first(after).lookAgain()).startsWith("Look again for infection, host and load");
+  }
 }

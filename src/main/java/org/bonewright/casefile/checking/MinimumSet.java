@@ -60,10 +60,13 @@ public final class MinimumSet {
         need(nail.bolts(), implant + "/bolts", "Which bolts lock it?");
       }
     }
-    need(
-        operation.reduction().flatMap(Reduction::gapNearMm),
-        at + "/reduction/gapNearMm",
-        "How wide a gap was left: none, up to 2 mm, more?");
+    boolean putsInNothing = operation.fixation().map(List::isEmpty).orElse(false);
+    if (!putsInNothing) {
+      need(
+          operation.reduction().flatMap(Reduction::gapNearMm),
+          at + "/reduction/gapNearMm",
+          "How wide a gap was left: none, up to 2 mm, more?");
+    }
     need(operation.outcome(), at + "/outcome", "What became of it?");
     boolean failed =
         operation.outcome().map(o -> o.result() == Outcome.Result.FAILED).orElse(false);

@@ -20,6 +20,7 @@ public final class HealingMeasures {
         new MetalHolds("metal-holds-now", Stretch.STANDING),
         new ProtectionEnded(),
         RadiographicProgress.measure(),
+        CtWithoutBridge.measure(),
         new SmallRemedy(),
         new TreatedWithoutOperation(),
         TreatmentChanged.measure(),

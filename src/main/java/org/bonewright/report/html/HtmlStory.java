@@ -31,10 +31,7 @@ final class HtmlStory {
               chapter.fits().isEmpty() ? "Unmet" : "Unmet, and does not explain it",
               chapter.others());
           if (chapter.unexplained()) {
-            page.say(
-                "p",
-                "No grave technical reason is certain. Look again for infection, host and load, and at what"
-                    + " is not looked at here.");
+            page.say("p", "No grave technical reason is certain. " + chapter.lookAgain());
           }
           folded("Open", chapter.unknown());
           folded("Met", chapter.met());

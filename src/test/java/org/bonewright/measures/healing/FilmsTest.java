@@ -214,4 +214,38 @@ class FilmsTest {
       assertThat(Taken.of("treatment-changed", operated)).isEqualTo("yes record");
     }
   }
+
+  @Nested
+  class Ct {
+
+    private static String ct(String shown) {
+      return Taken.of(
+          "ct-without-bridge", Found.since("{day: 300, films: [{view: 'ct'" + shown + "}]}"));
+    }
+
+    @Test
+    void settles_it_where_it_shows_the_line_and_no_bridge() {
+      assertThat(ct(", line: 'visible', cortices: [1, 1, 2, 1]")).isEqualTo("yes fact");
+      assertThat(ct(", line: 'visible', callus: 'little'")).isEqualTo("yes fact");
+    }
+
+    @Test
+    void settles_nothing_where_a_cortex_is_bridged_or_the_line_goes() {
+      assertThat(ct(", line: 'visible', cortices: [1, 1, 3, 1]")).isEqualTo("no fact");
+      assertThat(ct(", line: 'visible', callus: 'bridging'")).isEqualTo("no fact");
+      assertThat(ct(", line: 'fading', callus: 'little'")).isEqualTo("no fact");
+    }
+
+    @Test
+    void leaves_it_open_where_its_result_is_not_told() {
+      assertThat(ct("")).isEqualTo("no or yes fact, ask findings after op-1/films");
+      assertThat(ct(", line: 'visible'")).startsWith("no or yes");
+    }
+
+    @Test
+    void that_was_not_made_is_none() {
+      assertThat(Taken.of("ct-without-bridge", Found.since(Found.film(300, "line: 'visible'"))))
+          .isEqualTo("no fact");
+    }
+  }
 }

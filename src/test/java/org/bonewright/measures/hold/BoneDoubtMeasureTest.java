@@ -66,27 +66,42 @@ class BoneDoubtMeasureTest {
     assertThat(doubt(text)).isEqualTo("yes fact");
   }
 
-  @ParameterizedTest(name = "first fixation on day {0}: {1}")
+  @ParameterizedTest(name = "{0} from day 1, to day {1}: {2}")
   @CsvSource(
       delimiter = '|',
       textBlock =
           """
-          183                   | no fact
-          184                   | yes fact
-          {min: 180, max: 190}  | no or yes fact, ask op-1/day
-          null                  | no fact
+          brace       | 184                   | no fact
+          brace       | 185                   | yes fact
+          cast        | 185                   | yes fact
+          traction    | 185                   | yes fact
+          observation | 185                   | no fact
+          brace       | {min: 180, max: 190}  | no or yes fact, ask nonOperative/toDay
+          brace       | null                  | no or yes fact, ask nonOperative/toDay
           """)
-  void more_than_six_months_before_the_first_fixation_give_one(String day, String reads) {
-    assertThat(doubt(CaseText.plated().at("/operations/0", "{day: " + day + "}"))).isEqualTo(reads);
+  void a_rest_of_more_than_six_months_before_the_first_fixation_gives_one(
+      String kind, String until, String reads) {
+    CaseText text =
+        CaseText.plated()
+            .at("/operations/0", "{day: 240}")
+            .with("{nonOperative: [{kind: '%s', fromDay: 1}]}".formatted(kind))
+            .at("/nonOperative/0", "{toDay: " + until + "}");
+    assertThat(doubt(text)).isEqualTo(reads);
   }
 
   @Test
-  void a_plan_after_six_months_without_any_operation_gives_one() {
+  void six_months_that_merely_passed_give_none() {
+    assertThat(doubt(CaseText.plated().at("/operations/0", "{day: 240}"))).isEqualTo("no fact");
+  }
+
+  @Test
+  void a_plan_after_six_months_in_a_brace_gives_one() {
     String plan = "operations: [], plans: [{id: 'plan-a', stages: [{id: 'stage-1'}]}]";
-    CaseText late = CaseText.plated().with("{" + plan + ", findings: [{day: 200}]}");
-    CaseText soon = CaseText.plated().with("{" + plan + ", findings: [{day: 20}]}");
+    String brace = "nonOperative: [{kind: 'brace', fromDay: 1, toDay: 195}]";
+    CaseText late = CaseText.plated().with("{" + plan + ", " + brace + ", findings: [{day: 200}]}");
+    CaseText walking = CaseText.plated().with("{" + plan + ", findings: [{day: 200}]}");
     assertThat(doubt(late)).isEqualTo("yes fact");
-    assertThat(doubt(soon)).isEqualTo("no fact");
+    assertThat(doubt(walking)).isEqualTo("no fact");
   }
 
   @ParameterizedTest(name = "op-1 {0}: {1}")
