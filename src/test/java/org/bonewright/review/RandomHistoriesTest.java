@@ -10,7 +10,7 @@ import org.bonewright.casefile.CaseFile;
 import org.bonewright.casefile.CaseText;
 import org.bonewright.casefile.RandomHistory;
 import org.bonewright.measures.Subject;
-import org.bonewright.measures.infection.InfectionStages;
+import org.bonewright.principles.InfectionFirst;
 import org.bonewright.principles.Judge;
 import org.bonewright.principles.JudgedCase;
 import org.bonewright.principles.Judgement;
@@ -82,18 +82,7 @@ class RandomHistoriesTest {
 
   /** With proven infection that no earlier stage treats, compression and graft are not of now. */
   private static void infectionFirst(JudgedCase judged, Subject subject) {
-    InfectionStages stages = InfectionStages.of(subject);
-    String label = stages.stageAfter() ? "for the later stage" : "infection comes first";
-    if (judged.scene(subject).certainly("infection-state", "confirmed")
-        && !stages.treatedBefore()) {
-      assertThat(
-              judged.of(subject).stream()
-                  .filter(j -> List.of("compression", "graft").contains(j.family().id()))
-                  .filter(j -> !j.card().cause().equals("infection"))
-                  .filter(j -> !j.is(VerdictKind.NOT_APPLICABLE))
-                  .filter(j -> !j.labels().contains(label)))
-          .isEmpty();
-    }
+    assertThat(InfectionFirst.unlabelled(judged, subject)).isEmpty();
   }
 
   /** Where the line is alive and only moves, nobody is told to put graft in. */
