@@ -1,0 +1,31 @@
+package org.bonewright.mechanics.answer;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.bonewright.mechanics.construct.Load;
+
+/**
+ * What one load does.
+ *
+ * @param load the load
+ * @param end movement of the distal end against the proximal one
+ * @param gap movement of the fracture
+ * @param contact how the bone ends rest; absent where they cannot meet
+ * @param plates what each plate carries at its holes and at the fracture
+ * @param screws what each screw carries
+ * @param events what gave way, in order
+ * @param slipCautious share of the load at which the patch next to the fracture would slip if it
+ *     carried the whole axial force; absent where no screw presses
+ * @param reached share of the load that was borne; below 1 nothing holds beyond it
+ */
+public record LoadAnswer(
+    Load load,
+    Movement end,
+    GapMovement gap,
+    Optional<EndContact> contact,
+    List<List<PlateCut>> plates,
+    List<ScrewDemand> screws,
+    List<GivingWay> events,
+    OptionalDouble slipCautious,
+    double reached) {}

@@ -1,0 +1,33 @@
+package org.bonewright.mechanics.answer;
+
+import java.util.OptionalDouble;
+
+/**
+ * What a screw carries.
+ *
+ * @param plate index of its plate
+ * @param at level in mm
+ * @param pullOff tension in N across the whole connection of plate and bone; negative presses
+ * @param shear N across the screw at the underside of the plate, friction under it included
+ * @param moment the larger bending moment in N·mm at the plate and at the near cortex
+ * @param bendingStress stress in its core in MPa
+ * @param capacity pull in N at which its thread strips; absent where the bone's strength is not given
+ * @param state what its grip on the plate has lost: stick, tilt, slip, lifted
+ */
+public record ScrewDemand(
+    int plate,
+    double at,
+    double pullOff,
+    double shear,
+    double moment,
+    double bendingStress,
+    OptionalDouble capacity,
+    String state) {
+
+  /** Return how many times the pull it could bear; absent where it is pressed or not known. */
+  public OptionalDouble margin() {
+    return capacity.isPresent() && pullOff > 0
+        ? OptionalDouble.of(capacity.getAsDouble() / pullOff)
+        : OptionalDouble.empty();
+  }
+}

@@ -1,0 +1,138 @@
+package org.bonewright.mechanics.model;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+import org.bonewright.mechanics.answer.EndContact;
+import org.bonewright.mechanics.answer.GivingWay;
+import org.bonewright.mechanics.answer.LoadAnswer;
+import org.bonewright.mechanics.answer.Movement;
+import org.bonewright.mechanics.answer.Stiffness;
+import org.bonewright.mechanics.construct.FixedBone;
+import org.bonewright.mechanics.construct.Load;
+import org.bonewright.mechanics.construct.PlateScrew;
+import org.bonewright.mechanics.construct.PlateScrew.Head;
+import org.bonewright.mechanics.frame.Link;
+import org.bonewright.mechanics.frame.Movements;
+import org.bonewright.mechanics.frame.Six;
+import org.bonewright.mechanics.frame.Vector;
+
+/** The frame model of one fixed bone: make it once, ask it for any number of loads. */
+public final class MechanicalModel {
+
+  private static final String LOOSE = "Something in the construct can move without resistance.";
+  private static final String NO_REST = "The bone ends found no rest against each other.";
+  private static final Load NOTHING = Load.axial(0);
+
+  private final FixedBone fixed;
+  private final Prestress prestress;
+  private final Optional<String> fault;
+
+  /** Make the model of a fixed bone. */
+  public MechanicalModel(FixedBone fixed) {
+    this.fixed = fixed;
+    Optional<Prestress> found = Prestress.of(fixed);
+    this.prestress = found.orElse(Prestress.NONE);
+    this.fault =
+        Joined.of(fixed, Map.of(), false).isEmpty() || found.isEmpty()
+            ? Optional.of(LOOSE)
+            : Optional.empty();
+  }
+
+  /** Return what a load does. */
+  public Outcome under(Load load) {
+    if (fault.isPresent()) {
+      return new Outcome.None(fault.get());
+    }
+    LoadPath path = new LoadPath(fixed, prestress);
+    Optional<LoadPath.End> before = path.raise(NOTHING);
+    Optional<LoadPath.End> after = path.raise(load);
+    if (before.isEmpty() || after.isEmpty()) {
+      return new Outcome.None(NO_REST);
+    }
+    return new Outcome.Answered(answer(load, before.get(), after.get()));
+  }
+
+  private LoadAnswer answer(Load load, LoadPath.End before, LoadPath.End after) {
+    Response response = after.response();
+    Link ends = response.joined().ends();
+    Six preloaded = before.answer().movements().across(ends);
+    Six w = after.answer().movements().across(ends).minus(preloaded);
+    return new LoadAnswer(
+        load,
+        end(before.answer().movements(), after.answer().movements(), response),
+        GapReader.of(fixed, w),
+        after.answer().rest().map(rest -> new EndContact(rest.force(), rest.closed())),
+        response.joined().plates().stream()
+            .map(plate -> PlateCuts.of(plate, response, after.answer()))
+            .toList(),
+        ScrewDemands.of(after),
+        after.events().stream().map(this::giving).toList(),
+        slipCautious(load),
+        after.reached());
+  }
+
+  private static Movement end(Movements before, Movements after, Response response) {
+    int node = response.joined().bone().loaded();
+    Vector shift = after.shift(node).minus(before.shift(node));
+    Vector turn = after.turn(node).minus(before.turn(node));
+    return new Movement(shift.x(), shift.y(), shift.z(), turn.x(), turn.y(), turn.z());
+  }
+
+  private GivingWay giving(LoadPath.Event event) {
+    return new GivingWay(
+        event.share(),
+        fixed.screws().get(event.screw()).at(),
+        event.what().name().toLowerCase(Locale.ROOT));
+  }
+
+  /** The patch next to the fracture may carry the whole force along the bone. */
+  private OptionalDouble slipCautious(Load load) {
+    return fixed.screws().stream()
+        .filter(screw -> screw.head() instanceof Head.Pressed)
+        .min(Comparator.comparingDouble((PlateScrew screw) -> Math.abs(screw.at())))
+        .filter(screw -> load.axial() != 0)
+        .map(screw -> (Head.Pressed) screw.head())
+        .map(head -> OptionalDouble.of(head.friction() * head.force() / Math.abs(load.axial())))
+        .orElse(OptionalDouble.empty());
+  }
+
+  /** Return how stiff the construct is under small loads; empty where the model has no answer. */
+  public Optional<Stiffness> stiffness() {
+    OptionalDouble axial = per(Load.axial(-1), answer -> -1 / answer.end().dz());
+    OptionalDouble plus = per(Load.bendingY(1), answer -> 1 / answer.end().ry());
+    OptionalDouble minus = per(Load.bendingY(-1), answer -> -1 / answer.end().ry());
+    OptionalDouble strong = per(Load.bendingX(1), answer -> 1 / answer.end().rx());
+    OptionalDouble torsion = per(Load.torque(1), answer -> 1 / answer.end().rz());
+    if (List.of(axial, plus, minus, strong, torsion).stream().anyMatch(OptionalDouble::isEmpty)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Stiffness(
+            axial.getAsDouble(),
+            perDegree(plus.getAsDouble()),
+            perDegree(minus.getAsDouble()),
+            perDegree(strong.getAsDouble()),
+            perDegree(torsion.getAsDouble())));
+  }
+
+  private OptionalDouble per(Load load, ToDoubleFunction<LoadAnswer> stiffness) {
+    return under(load) instanceof Outcome.Answered answered
+        ? OptionalDouble.of(stiffness.applyAsDouble(answered.answer()))
+        : OptionalDouble.empty();
+  }
+
+  /** From N·mm/rad to N·m/deg. */
+  private static double perDegree(double stiffness) {
+    return stiffness / 1000 * Math.PI / 180;
+  }
+
+  /** Return the moment at which the far cortex opens; empty where nothing presses the ends. */
+  public OptionalDouble openingMoment() {
+    return OpeningMoment.of(fixed, prestress);
+  }
+}

@@ -1,0 +1,97 @@
+package org.bonewright.mechanics.model;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.NavigableMap;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.bonewright.mechanics.construct.BoneStrut;
+import org.bonewright.mechanics.construct.PlateScrew;
+import org.bonewright.mechanics.frame.Beams;
+import org.bonewright.mechanics.frame.Frame;
+import org.bonewright.mechanics.frame.Vector;
+import org.bonewright.mechanics.section.BeamStiffness;
+
+/**
+ * A strut on the axis of the bone: a node at each screw that passes through it. Where fewer than two
+ * screws do, it carries nothing.
+ */
+final class StrutLine {
+
+  /** Length that a screw stiffens on either side, in its core diameters. */
+  private static final double STIFFENS = 1.0;
+
+  private static final double LEAST_FREE = 0.05;
+
+  private final Optional<BoneStrut> strut;
+  private final NavigableMap<Double, Integer> nodes = new TreeMap<>();
+  private final List<PlateLine.Stretch> stretches = new ArrayList<>();
+
+  StrutLine(Frame frame, Optional<BoneStrut> strut, List<PlateScrew> screws) {
+    this.strut = strut;
+    strut.ifPresent(inside -> lay(frame, inside, screws));
+  }
+
+  private void lay(Frame frame, BoneStrut inside, List<PlateScrew> screws) {
+    NavigableMap<Double, Double> stiff = new TreeMap<>();
+    screws.stream()
+        .filter(screw -> screw.at() >= inside.from() && screw.at() <= inside.to())
+        .filter(screw -> screw.far() > 0)
+        .forEach(screw -> stiff.merge(screw.at(), screw.core() * STIFFENS, Math::max));
+    if (stiff.size() < 2) {
+      return;
+    }
+    stiff.keySet().forEach(level -> nodes.put(level, frame.node(BoneLine.ALONG.times(level))));
+    BeamStiffness solid = inside.section().of(inside.material());
+    Double before = null;
+    for (double level : stiff.keySet()) {
+      if (before != null) {
+        stretches.add(stretch(frame, before, level, stiff, solid));
+      }
+      before = level;
+    }
+  }
+
+  private PlateLine.Stretch stretch(
+      Frame frame,
+      double from,
+      double to,
+      NavigableMap<Double, Double> stiff,
+      BeamStiffness solid) {
+    double length = to - from;
+    double near = Math.min(stiff.getOrDefault(from, 0.0), length * (1 - LEAST_FREE) / 2);
+    double far = Math.min(stiff.getOrDefault(to, 0.0), length * (1 - LEAST_FREE) / 2);
+    int link =
+        frame.link(
+            Beams.link(
+                nodes.getOrDefault(from, -1),
+                nodes.getOrDefault(to, -1),
+                BoneLine.ALONG.times(from),
+                BoneLine.ALONG.times(to),
+                new Vector(1, 0, 0),
+                List.of(
+                    new Beams.Piece(near, BeamStiffness.RIGID),
+                    new Beams.Piece(length - near - far, solid),
+                    new Beams.Piece(far, BeamStiffness.RIGID)),
+                List.of()));
+    return new PlateLine.Stretch(from, to, link);
+  }
+
+  /** Return the two walls that a screw at this level passes, the near one first. */
+  List<ScrewColumn.Wall> walls(double level) {
+    Integer node = nodes.get(level);
+    if (node == null || strut.isEmpty()) {
+      return List.of();
+    }
+    BoneStrut inside = strut.get();
+    double middle = inside.section().middleRadius();
+    return List.of(
+        new ScrewColumn.Wall(middle, inside.material(), inside.section(), node, 1),
+        new ScrewColumn.Wall(-middle, inside.material(), inside.section(), node, 1));
+  }
+
+  /** Return its stretches from proximal to distal. */
+  List<PlateLine.Stretch> stretches() {
+    return stretches;
+  }
+}
