@@ -19,6 +19,7 @@ import picocli.CommandLine.Command;
       BoneCommand.class,
       PrinciplesCommand.class,
       SiteCommand.class,
+      MechanicsCommand.class,
       SchemaCommand.class,
       ServeCommand.class,
       WarmUpCommand.class

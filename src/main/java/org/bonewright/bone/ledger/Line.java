@@ -14,7 +14,7 @@ import org.bonewright.casefile.Direction;
  * @param dy y of it
  * @param dz z of it
  */
-record Line(double x, double y, double z, double dx, double dy, double dz) {
+public record Line(double x, double y, double z, double dx, double dy, double dz) {
 
   /**
    * Return the axis of a screw that is aimed at the middle of the bone.

@@ -12,7 +12,7 @@ import java.util.List;
  * @param core core diameter, mm
  * @param major outer diameter, mm
  */
-record ThreadSleeve(Line axis, double from, double length, double core, double major) {
+public record ThreadSleeve(Line axis, double from, double length, double core, double major) {
 
   private static final Grid FULL = new Grid(24, 96, 16);
   private static final Grid ROUGH = new Grid(8, 40, 6);
@@ -21,7 +21,7 @@ record ThreadSleeve(Line axis, double from, double length, double core, double m
   private record Grid(int radii, int angles, int layers) {}
 
   /** An old track as a cylinder without end. */
-  record Bore(Line axis, double diameter) {}
+  public record Bore(Line axis, double diameter) {}
 
   /**
    * Return the share of the thread's volume that lies outside all bores, 0 to 1.
@@ -31,7 +31,7 @@ record ThreadSleeve(Line axis, double from, double length, double core, double m
    * outer and core diameter of the thread, d the bore. Otherwise a sum over 24 × 96 × 16 cells of
    * equal volume.
    */
-  double outside(List<Bore> bores) {
+  public double outside(List<Bore> bores) {
     return outside(bores, FULL);
   }
 

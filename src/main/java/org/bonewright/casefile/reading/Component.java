@@ -10,8 +10,10 @@ import org.jspecify.annotations.Nullable;
  *
  * @param shape the shape of its value; inside the {@code Optional} for an optional one
  * @param meaning what the field means
+ * @param argument the name that the record has for it
  */
-record Component(String name, Shape shape, Presence presence, Optional<String> meaning) {
+record Component(
+    String name, Shape shape, Presence presence, Optional<String> meaning, String argument) {
 
   /** What it means when the field is absent. */
   enum Presence {

@@ -49,7 +49,7 @@ final class RecordShape implements Shape {
     Map<String, Object> values = new HashMap<>();
     for (Component component : components.values()) {
       if (!group.fields().containsKey(component.name())) {
-        keep(values, component.name(), component.missing(spot));
+        keep(values, component.argument(), component.missing(spot));
       }
     }
     group.fields().forEach((name, part) -> take(values, name, spot.below(name, part), group));
@@ -63,7 +63,7 @@ final class RecordShape implements Shape {
     if (component == null) {
       refuseUnknown(name, spot, group.fields().keySet());
     } else {
-      keep(values, name, component.read(spot));
+      keep(values, component.argument(), component.read(spot));
     }
   }
 

@@ -14,6 +14,8 @@ import org.bonewright.casefile.Between;
 import org.bonewright.casefile.Direction;
 import org.bonewright.casefile.Kind;
 import org.bonewright.casefile.Meaning;
+import org.bonewright.casefile.Named;
+import org.bonewright.casefile.OneOrMany;
 import org.bonewright.casefile.Quantity;
 import org.bonewright.casefile.Written;
 
@@ -36,8 +38,16 @@ final class Shapes {
 
   /** Return the shape of a whole file. */
   static Shape ofFile(Class<?> type) {
-    RecordShape shape = new Shapes().group(type, Optional.empty());
-    shape.add(new Component(SCHEMA, new AnyShape(), Component.Presence.OPTIONAL, Optional.empty()));
+    Shapes shapes = new Shapes();
+    Shape shape = shapes.composed(type);
+    List<Class<?>> files = type.isSealed() ? alternatives(type) : List.of(type);
+    for (Class<?> file : files) {
+      if (shapes.composed(file) instanceof RecordShape record) {
+        record.add(
+            new Component(
+                SCHEMA, new AnyShape(), Component.Presence.OPTIONAL, Optional.empty(), SCHEMA));
+      }
+    }
     return shape;
   }
 
@@ -120,7 +130,12 @@ final class Shapes {
 
   private static Component kindField(String word, Shape picked) {
     WordShape only = new WordShape(Map.of(word, picked));
-    return new Component(ChoiceShape.KIND, only, Component.Presence.REQUIRED, Optional.empty());
+    return new Component(
+        ChoiceShape.KIND,
+        only,
+        Component.Presence.REQUIRED,
+        Optional.empty(),
+        ChoiceShape.KIND);
   }
 
   private Component component(RecordComponent component, Optional<Between> outer) {
@@ -131,11 +146,20 @@ final class Shapes {
     Optional<String> meaning =
         Optional.ofNullable(component.getAnnotation(Meaning.class)).map(Meaning::value);
     Type inner = isA(Optional.class, type) ? argument(type) : type;
+    Shape shape = shape(inner, between, written);
+    OneOrMany oneOrMany = component.getAnnotation(OneOrMany.class);
     return new Component(
-        component.getName(),
-        shape(inner, between, written),
+        name(component),
+        oneOrMany == null ? shape : new OneOrManyShape((ListShape) shape, oneOrMany.word()),
         Component.Presence.of(component),
-        meaning);
+        meaning,
+        component.getName());
+  }
+
+  /** Return the name of a component in the file. */
+  static String name(RecordComponent component) {
+    Named named = component.getAnnotation(Named.class);
+    return named == null ? component.getName() : named.value();
   }
 
   private static Constructor<?> maker(Class<?> type) {

@@ -1,9 +1,11 @@
 package org.bonewright.casefile.reading;
 
+import java.lang.reflect.Field;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.bonewright.casefile.Named;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -22,8 +24,17 @@ record WordShape(Map<String, Object> words) implements Shape {
     return new WordShape(words);
   }
 
-  /** Return how a constant is written in a file: {@code NOT_DONE} is {@code not-done}. */
+  /**
+   * Return how a constant is written in a file: {@code NOT_DONE} is {@code not-done}, unless it has
+   * a name of its own.
+   */
   static String wireName(Enum<?> constant) {
+    for (Field field : constant.getDeclaringClass().getFields()) {
+      Named named = field.getAnnotation(Named.class);
+      if (named != null && field.getName().equals(constant.name())) {
+        return named.value();
+      }
+    }
     return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 

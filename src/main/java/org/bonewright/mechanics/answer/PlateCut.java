@@ -1,5 +1,9 @@
 package org.bonewright.mechanics.answer;
 
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
 /**
  * What a plate carries at one level, about its own axis, and the stress from it in MPa.
  *
@@ -24,4 +28,10 @@ public record PlateCut(
     double torque,
     double nominal,
     double edge,
-    double equivalent) {}
+    double equivalent) {
+
+  /** Return the cut that carries the largest stress; empty if there is none. */
+  public static Optional<PlateCut> peak(List<PlateCut> cuts) {
+    return cuts.stream().max(Comparator.comparingDouble(PlateCut::equivalent));
+  }
+}

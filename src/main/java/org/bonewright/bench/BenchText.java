@@ -1,0 +1,204 @@
+package org.bonewright.bench;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import org.bonewright.bench.BenchAnswer.AnsweredLoad;
+import org.bonewright.bench.BenchAnswer.OfConstruct;
+import org.bonewright.bench.BenchAnswer.OfQuestion;
+import org.bonewright.mechanics.answer.LoadAnswer;
+import org.bonewright.mechanics.answer.PlateCut;
+import org.bonewright.mechanics.answer.ScrewDemand;
+import org.bonewright.mechanics.construct.Load;
+import org.bonewright.mechanics.model.Outcome;
+
+/** Shows an answer as text: moments in N·m, turns in degrees. */
+public final class BenchText {
+
+  private final StringBuilder text = new StringBuilder();
+
+  private BenchText() {}
+
+  /** Return the answer as text that ends with a line feed. */
+  public static String of(BenchAnswer answer) {
+    BenchText made = new BenchText();
+    if (answer instanceof OfConstruct construct) {
+      made.construct(construct);
+    } else if (answer instanceof OfQuestion question) {
+      question.parts().forEach(part -> made.part(part, ""));
+    }
+    return made.text.toString();
+  }
+
+  private void line(String format, Object... values) {
+    text.append(String.format(Locale.ROOT, format, values)).append('\n');
+  }
+
+  private void part(BenchAnswer.Part part, String indent) {
+    if (part instanceof BenchAnswer.Number one) {
+      line("%s%-22s %s %s", indent, one.name(), shown(one.value()), one.unit());
+    } else if (part instanceof BenchAnswer.Flag flag) {
+      line("%s%-22s %s", indent, flag.name(), flag.value() ? "yes" : "no");
+    } else if (part instanceof BenchAnswer.Row row) {
+      String values =
+          row.values().stream().map(BenchText::shown).collect(Collectors.joining("  "));
+      line("%s%-22s %s %s", indent, row.name(), values, row.unit());
+    } else if (part instanceof BenchAnswer.Group group) {
+      line("%s%s", indent, group.name());
+      group.parts().forEach(below -> part(below, indent + "  "));
+    }
+  }
+
+  private static String shown(double value) {
+    double size = Math.abs(value);
+    String format = size == 0 || size >= 100 ? "%.0f" : size >= 1 ? "%.2f" : "%.4g";
+    return String.format(Locale.ROOT, format, value);
+  }
+
+  private void construct(OfConstruct answer) {
+    line("STIFFNESS, end to end");
+    answer
+        .stiffness()
+        .ifPresentOrElse(
+            s -> {
+              line("  pressed along the bone        %8.0f N/mm", s.axial());
+              line("  bent, side of plate pressed   %8.2f N·m/deg", s.bendingWeakPlus());
+              line("  bent, side of plate pulled    %8.2f N·m/deg", s.bendingWeakMinus());
+              line("  bent across                   %8.2f N·m/deg", s.bendingStrong());
+              line("  twisted                       %8.2f N·m/deg", s.torsion());
+            },
+            () -> line("  no answer"));
+    answer
+        .openingMoment()
+        .ifPresent(moment -> line("  far cortex opens at           %8.2f N·m", moment));
+    for (AnsweredLoad load : answer.loads()) {
+      line("%nLOAD %s", shown(load.load()));
+      if (load.outcome() instanceof Outcome.Answered found) {
+        answer(found.answer());
+      } else if (load.outcome() instanceof Outcome.None none) {
+        line("  No answer: %s", none.why());
+      }
+    }
+    line("%nWHAT THE MODEL CANNOT SAY");
+    answer.limits().forEach(limit -> line("  %s", limit));
+  }
+
+  private static String shown(Load load) {
+    return String.format(
+        Locale.ROOT,
+        "along %s N, shear %s and %s N, bending about y %s and x %s N·m, torque %s N·m",
+        plain(load.axial()),
+        plain(load.shearX()),
+        plain(load.shearY()),
+        plain(load.bendingY() / 1000),
+        plain(load.bendingX() / 1000),
+        plain(load.torque() / 1000));
+  }
+
+  private static String plain(double value) {
+    return value == Math.rint(value)
+        ? String.format(Locale.ROOT, "%.0f", value + 0.0)
+        : String.format(Locale.ROOT, "%s", value);
+  }
+
+  private void answer(LoadAnswer answer) {
+    line(
+        "  distal end  %.3f %.3f %.3f mm, %.3f %.3f %.3f degrees (x, y, along)",
+        answer.end().dx(),
+        answer.end().dy(),
+        answer.end().dz(),
+        Math.toDegrees(answer.end().rx()),
+        Math.toDegrees(answer.end().ry()),
+        Math.toDegrees(answer.end().rz()));
+    line(
+        "  fracture    near %.3f, far %.3f, from %.3f to %.3f, shear %.3f mm%s%s",
+        answer.gap().near(),
+        answer.gap().far(),
+        answer.gap().min(),
+        answer.gap().max(),
+        answer.gap().shear(),
+        strain("; strain near ", answer.gap().nearStrain()),
+        strain(", far ", answer.gap().farStrain()));
+    answer
+        .contact()
+        .ifPresent(
+            contact ->
+                line(
+                    "  bone ends   %s, %.0f N, %.0f %% closed",
+                    contact.state(),
+                    contact.force(),
+                    100 * contact.closed()));
+    for (int i = 0; i < answer.plates().size(); i++) {
+      plate(i, answer.plates().get(i));
+    }
+    screws(answer.screws());
+    answer
+        .events()
+        .forEach(
+            event ->
+                line(
+                    "  at %.0f %% of the load the screw at %s mm: %s",
+                    100 * event.load(),
+                    plain(event.at()),
+                    event.what()));
+    answer
+        .slipCautious()
+        .ifPresent(
+            share ->
+                line(
+                    "  If the screw next to the fracture took all of it, it would slip at %.0f %%.",
+                    100 * share));
+    if (answer.reached() < 1) {
+      line("  Nothing holds beyond %.0f %% of the load.", 100 * answer.reached());
+    }
+  }
+
+  private static String strain(String before, OptionalDouble percent) {
+    return percent.isPresent()
+        ? before + String.format(Locale.ROOT, "%.1f %%", percent.getAsDouble())
+        : "";
+  }
+
+  private void plate(int index, List<PlateCut> cuts) {
+    if (cuts.isEmpty()) {
+      return;
+    }
+    line("  plate %d     z mm   along N   weak N·m   strong N·m   torque N·m   MPa   at edge", index);
+    PlateCut peak = PlateCut.peak(cuts).orElseThrow();
+    for (PlateCut cut : cuts) {
+      line(
+          "  %-9s %7.1f %9.0f %10.2f %12.2f %12.2f %5.0f %9.0f",
+          cut.equals(peak) ? "largest" : "",
+          cut.z(),
+          cut.axial(),
+          cut.weak() / 1000,
+          cut.strong() / 1000,
+          cut.torque() / 1000,
+          cut.nominal(),
+          cut.equivalent());
+    }
+  }
+
+  private void screws(List<ScrewDemand> screws) {
+    if (screws.isEmpty()) {
+      return;
+    }
+    line("  screws      z mm    pull N   shear N   bending MPa   holds N   margin   state");
+    for (ScrewDemand screw : screws) {
+      line(
+          "  %17.1f %9.0f %9.0f %13.0f %9s %8s   %s",
+          screw.at(),
+          screw.pullOff(),
+          screw.shear(),
+          screw.bendingStress(),
+          rounded(screw.capacity(), "%.0f"),
+          rounded(screw.margin(), "%.1f"),
+          screw.state());
+    }
+  }
+
+  private static String rounded(OptionalDouble value, String format) {
+    return value.isPresent() ? String.format(Locale.ROOT, format, value.getAsDouble()) : "-";
+  }
+}

@@ -1,0 +1,310 @@
+package org.bonewright.bench;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.bonewright.bench.BenchFile.Construct;
+import org.bonewright.casefile.reading.Problem;
+import org.bonewright.mechanics.construct.BoneStrut;
+import org.bonewright.mechanics.construct.Compression;
+import org.bonewright.mechanics.construct.FixedBone;
+import org.bonewright.mechanics.construct.Fracture;
+import org.bonewright.mechanics.construct.Fracture.Filling;
+import org.bonewright.mechanics.construct.MetalNail;
+import org.bonewright.mechanics.construct.MetalPlate;
+import org.bonewright.mechanics.construct.PlateScrew;
+import org.bonewright.mechanics.construct.PlateScrew.Head;
+import org.bonewright.mechanics.construct.Shaft;
+import org.bonewright.mechanics.section.HollowCircle;
+import org.bonewright.mechanics.section.Material;
+import org.bonewright.mechanics.section.Rectangle;
+
+/** Builds a fixed bone from a bench file, or says everything that does not fit together. */
+final class Built {
+
+  private static final double PATCH_RADIUS = 5;
+  private static final double PLATE_ON_BONE = 0.3;
+  private static final double SAME_LEVEL = 1e-6;
+
+  private final Construct file;
+  private final List<BenchPlate> plates = new ArrayList<>();
+  private final List<Problem> problems = new ArrayList<>();
+
+  Built(Construct file) {
+    this.file = file;
+    file.plate().ifPresent(plates::add);
+    plates.addAll(file.plates());
+  }
+
+  /** Return the fixed bone; empty where something does not fit. */
+  Optional<FixedBone> bone() {
+    if (file.plate().isPresent() && !file.plates().isEmpty()) {
+      refuse("/plates", "both plate and plates", "plate for one, plates for several");
+    }
+    tube("/bone", file.bone().outerDiameter(), file.bone().innerDiameter());
+    file.strut().ifPresent(s -> tube("/strut", s.outerDiameter(), s.innerDiameter()));
+    file.nail().ifPresent(n -> tube("/nail", n.outerDiameter(), n.innerDiameter()));
+    for (int i = 0; i < plates.size(); i++) {
+      check(plates.get(i), i);
+    }
+    List<PlateScrew> screws = screws();
+    nail();
+    fracture();
+    if (!problems.isEmpty()) {
+      return Optional.empty();
+    }
+    BenchBone bone = file.bone();
+    return Optional.of(
+        new FixedBone(
+            new Shaft(
+                bone.material(),
+                new HollowCircle(bone.outerDiameter(), bone.innerDiameter()),
+                bone.proximalLength(),
+                bone.distalLength(),
+                bone.shearStrength().map(OptionalDouble::of).orElse(OptionalDouble.empty())),
+            new Fracture(gap(), filling()),
+            plates.stream().map(Built::plate).toList(),
+            screws,
+            file.strut().map(Built::strut),
+            file.nail().map(this::nail),
+            file.preload()
+                .filter(preload -> preload.force() > 0)
+                .map(p -> new Compression(p.force(), p.eccentricity().orElse(0.0)))));
+  }
+
+  /** Return everything that does not fit, once the bone was asked for. */
+  List<Problem> problems() {
+    return List.copyOf(problems);
+  }
+
+  private void refuse(String pointer, String found, String allowed) {
+    problems.add(Problem.error(pointer, found, allowed));
+  }
+
+  private void tube(String pointer, double outer, double inner) {
+    if (inner >= outer) {
+      refuse(pointer + "/innerDiameter", "the number " + inner, "less than the outer diameter");
+    }
+  }
+
+  private String pointer(int plate) {
+    return file.plate().isPresent() ? "/plate" : "/plates/" + plate;
+  }
+
+  private void check(BenchPlate plate, int index) {
+    if (plate.holeDiameter() >= plate.width()) {
+      refuse(
+          pointer(index) + "/holeDiameter",
+          "the number " + plate.holeDiameter(),
+          "less than the width of the plate");
+    }
+    for (int i = 1; i < plate.holes().size(); i++) {
+      if (plate.holes().get(i) <= plate.holes().get(i - 1)) {
+        refuse(
+            pointer(index) + "/holes/" + i,
+            "the number " + plate.holes().get(i),
+            "levels that grow from hole to hole");
+      }
+    }
+  }
+
+  private static MetalPlate plate(BenchPlate plate) {
+    return new MetalPlate(
+        Material.isotropic(plate.young(), plate.poisson()),
+        new Rectangle(plate.width(), plate.thickness()),
+        plate.standoff().orElse(0.0),
+        plate.holeDiameter(),
+        plate.holes(),
+        plate.azimuth().orElse(0.0));
+  }
+
+  private List<PlateScrew> screws() {
+    List<PlateScrew> screws = new ArrayList<>();
+    Set<String> filled = new HashSet<>();
+    for (int i = 0; i < file.screws().size(); i++) {
+      BenchScrew kind = file.screws().get(i);
+      if (kind.at().isEmpty()) {
+        for (int plate = 0; plate < plates.size(); plate++) {
+          if (kind.plate().isEmpty() || kind.plate().get() == plate) {
+            for (double at : plates.get(plate).holes()) {
+              add(screws, filled, kind, i, plate, at);
+            }
+          }
+        }
+      }
+      for (int k = 0; k < kind.at().size(); k++) {
+        double at = kind.at().get(k);
+        List<Integer> on = platesWithHole(kind, at);
+        String place = "/screws/" + i + "/at/" + k;
+        if (on.isEmpty()) {
+          refuse(place, "the number " + at, "the level of a hole of the plate");
+        } else if (on.size() > 1) {
+          refuse(place, "a level at which " + on.size() + " plates have a hole", "name the plate");
+        } else {
+          add(screws, filled, kind, i, on.get(0), plates.get(on.get(0)).holes().stream()
+              .filter(hole -> Math.abs(hole - at) < SAME_LEVEL).findFirst().orElse(at));
+        }
+      }
+    }
+    return screws;
+  }
+
+  private List<Integer> platesWithHole(BenchScrew kind, double at) {
+    List<Integer> on = new ArrayList<>();
+    for (int plate = 0; plate < plates.size(); plate++) {
+      boolean named = kind.plate().map(Integer.valueOf(plate)::equals).orElse(true);
+      if (named
+          && plates.get(plate).holes().stream().anyMatch(h -> Math.abs(h - at) < SAME_LEVEL)) {
+        on.add(plate);
+      }
+    }
+    return on;
+  }
+
+  private void add(
+      List<PlateScrew> screws,
+      Set<String> filled,
+      BenchScrew kind,
+      int index,
+      int plate,
+      double at) {
+    String place = "/screws/" + index + "/at";
+    if (!filled.add(plate + " " + at)) {
+      refuse(place, "two screws in the hole at " + at, "one screw in each hole");
+    }
+    if (!inBone(at)) {
+      refuse(place, "a screw at " + at, "levels within the fragments, outside the gap");
+      return;
+    }
+    double major = kind.majorDiameter().orElse(kind.coreDiameter());
+    if (major < kind.coreDiameter()) {
+      refuse("/screws/" + index + "/majorDiameter", "less than the core", "at least the core");
+    }
+    boolean locking = kind.type() == BenchScrew.Type.LOCKING;
+    screws.add(
+        new PlateScrew(
+            plate,
+            at,
+            Material.isotropic(kind.young(), kind.poisson()),
+            kind.coreDiameter(),
+            major,
+            kind.pitch().orElse(0.0),
+            1,
+            kind.cortices().orElse(2) > 1 ? 1 : 0,
+            locking
+                ? new Head.Locked()
+                : new Head.Pressed(
+                    kind.preload().orElse(0.0),
+                    kind.patchRadius().orElse(PATCH_RADIUS),
+                    kind.friction().orElse(PLATE_ON_BONE)),
+            kind.rigid().orElse(false),
+            kind.stiffZone().orElse(true)));
+  }
+
+  private boolean inBone(double at) {
+    double half = gap() / 2;
+    return at < 0
+        ? at < -half && at > -half - file.bone().proximalLength()
+        : at > half && at < half + file.bone().distalLength();
+  }
+
+  private static BoneStrut strut(BenchStrut strut) {
+    return new BoneStrut(
+        Material.isotropic(strut.young(), strut.poisson()),
+        new HollowCircle(strut.outerDiameter(), strut.innerDiameter()),
+        strut.from(),
+        strut.to());
+  }
+
+  private void nail() {
+    file.nail()
+        .ifPresent(
+            nail -> {
+              for (int i = 0; i < nail.bolts().size(); i++) {
+                for (double at : nail.bolts().get(i).at()) {
+                  if (!inBone(at)) {
+                    refuse(
+                        "/nail/bolts/" + i + "/at",
+                        "a bolt at " + at,
+                        "levels within the fragments, outside the gap");
+                  }
+                }
+              }
+            });
+  }
+
+  private MetalNail nail(BenchNail nail) {
+    List<MetalNail.Bolt> bolts = new ArrayList<>();
+    for (BenchNail.Bolts kind : nail.bolts()) {
+      Material material =
+          Material.isotropic(
+              kind.young().orElse(nail.young()), kind.poisson().orElse(nail.poisson()));
+      kind.at()
+          .forEach(
+              at ->
+                  bolts.add(
+                      new MetalNail.Bolt(
+                          at,
+                          kind.azimuth().orElse(0.0),
+                          material,
+                          kind.diameter(),
+                          kind.angleStable().orElse(false),
+                          kind.rigid().orElse(false))));
+    }
+    return new MetalNail(
+        Material.isotropic(nail.young(), nail.poisson()),
+        new HollowCircle(nail.outerDiameter(), nail.innerDiameter()),
+        bolts);
+  }
+
+  private double gap() {
+    return file.gap().orElse(0.0);
+  }
+
+  private boolean layered() {
+    return file.line().map(line -> line == Construct.Interface.LAYER).orElse(false);
+  }
+
+  private boolean bonded() {
+    return file.line().map(line -> line == Construct.Interface.BONDED).orElse(false);
+  }
+
+  private boolean touching() {
+    return file.contact().map(contact -> contact == Construct.Contact.UNILATERAL).orElse(false);
+  }
+
+  private void fracture() {
+    if (layered() && file.layer().isEmpty()) {
+      refuse("/layer", "nothing", "what the layer is made of");
+    }
+    if (!layered() && file.layer().isPresent()) {
+      refuse("/layer", "a layer", "a layer only with interface layer");
+    }
+    if ((layered() || bonded()) && touching()) {
+      refuse("/contact", "the word unilateral", "none, where a layer joins the ends");
+    }
+    if (file.preload().map(p -> p.force() > 0).orElse(false) && !(touching() && gap() == 0)) {
+      refuse("/preload", "a preload", "a preload only with gap 0 and contact unilateral");
+    }
+    if (file.preload().map(p -> p.force() > 0).orElse(false) && plates.isEmpty()) {
+      refuse("/preload", "a preload without a plate", "a plate across the fracture");
+    }
+  }
+
+  private Filling filling() {
+    if (layered()) {
+      return file.layer()
+          .<Filling>map(l -> new Filling.Layer(Material.isotropic(l.young(), l.poisson())))
+          .orElseGet(Filling.Nothing::new);
+    }
+    if (bonded()) {
+      return new Filling.Layer(file.bone().material());
+    }
+    return touching()
+        ? new Filling.Touching(file.friction().orElse(0.0))
+        : new Filling.Nothing();
+  }
+}
