@@ -3,6 +3,7 @@ package org.bonewright.bench;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.bonewright.bench.BenchAnswer.AnsweredLoad;
 import org.bonewright.bench.BenchAnswer.OfConstruct;
@@ -15,6 +16,12 @@ import org.bonewright.mechanics.model.Outcome;
 
 /** Shows an answer as text: moments in N·m, turns in degrees. */
 public final class BenchText {
+
+  /** What gave way at a smaller share than this did so before there was a load. */
+  private static final double AT_ONCE = 1e-6;
+
+  /** A zero that only rounding has given a minus. */
+  private static final Pattern NO_MINUS = Pattern.compile("-(0(?:\\.0+)?)(?![.\\d])");
 
   private final StringBuilder text = new StringBuilder();
 
@@ -32,7 +39,8 @@ public final class BenchText {
   }
 
   private void line(String format, Object... values) {
-    text.append(String.format(Locale.ROOT, format, values)).append('\n');
+    String line = String.format(Locale.ROOT, format, values);
+    text.append(NO_MINUS.matcher(line).replaceAll(" $1")).append('\n');
   }
 
   private void part(BenchAnswer.Part part, String indent) {
@@ -138,8 +146,10 @@ public final class BenchText {
         .forEach(
             event ->
                 line(
-                    "  at %.0f %% of the load the screw at %s mm: %s",
-                    100 * event.load(),
+                    "  %s the screw at %s mm: %s",
+                    event.load() < AT_ONCE
+                        ? "while it was pressed together,"
+                        : String.format(Locale.ROOT, "at %.0f %% of the load", 100 * event.load()),
                     plain(event.at()),
                     event.what()));
     answer

@@ -22,10 +22,22 @@ final class LoadPath {
 
   private final FixedBone fixed;
   private final Prestress prestress;
+  private final Optional<Response> whole;
 
   LoadPath(FixedBone fixed, Prestress prestress) {
     this.fixed = fixed;
     this.prestress = prestress;
+    this.whole = response(Map.of());
+  }
+
+  private Optional<Response> response(Map<Integer, PatchStand> stands) {
+    return Joined.of(fixed, stands, false)
+        .map(joined -> new Response(fixed, joined, stands, prestress));
+  }
+
+  /** Return whether nothing can move without resistance while every patch is whole. */
+  boolean holds() {
+    return whole.isPresent();
   }
 
   /**
@@ -64,18 +76,16 @@ final class LoadPath {
     double from = 0;
     Optional<End> last = Optional.empty();
     while (true) {
-      Optional<Response> response =
-          Joined.of(fixed, stands, false)
-              .map(joined -> new Response(fixed, joined, stands, prestress));
+      Optional<Response> response = stands.isEmpty() ? whole : response(stands);
       if (response.isEmpty()) {
         return last; // nothing resists any more: the load reached is what was held
       }
-      Optional<Response.Answer> whole = response.get().to(load, 1);
-      if (whole.isEmpty()) {
+      Optional<Response.Answer> all = response.get().to(load, 1);
+      if (all.isEmpty()) {
         return Optional.empty();
       }
-      if (worst(response.get(), whole.get(), stands).isEmpty()) {
-        return Optional.of(new End(response.get(), Map.copyOf(stands), whole.get(), 1, List.copyOf(events)));
+      if (worst(response.get(), all.get(), stands).isEmpty()) {
+        return Optional.of(new End(response.get(), Map.copyOf(stands), all.get(), 1, List.copyOf(events)));
       }
       double share = first(response.get(), load, from, stands);
       Optional<Response.Answer> there = response.get().to(load, share);

@@ -3,7 +3,6 @@ package org.bonewright.mechanics.model;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
@@ -30,6 +29,8 @@ public final class MechanicalModel {
 
   private final FixedBone fixed;
   private final Prestress prestress;
+  private final LoadPath path;
+  private final Optional<LoadPath.End> before;
   private final Optional<String> fault;
 
   /** Make the model of a fixed bone. */
@@ -37,34 +38,33 @@ public final class MechanicalModel {
     this.fixed = fixed;
     Optional<Prestress> found = Prestress.of(fixed);
     this.prestress = found.orElse(Prestress.NONE);
+    this.path = new LoadPath(fixed, prestress);
+    this.before = path.holds() ? path.raise(NOTHING) : Optional.empty();
     this.fault =
-        Joined.of(fixed, Map.of(), false).isEmpty() || found.isEmpty()
+        !path.holds() || found.isEmpty()
             ? Optional.of(LOOSE)
-            : Optional.empty();
+            : before.isEmpty() ? Optional.of(NO_REST) : Optional.empty();
   }
 
   /** Return what a load does. */
   public Outcome under(Load load) {
-    if (fault.isPresent()) {
-      return new Outcome.None(fault.get());
+    if (fault.isPresent() || before.isEmpty()) {
+      return new Outcome.None(fault.orElse(NO_REST));
     }
-    LoadPath path = new LoadPath(fixed, prestress);
-    Optional<LoadPath.End> before = path.raise(NOTHING);
-    Optional<LoadPath.End> after = path.raise(load);
-    if (before.isEmpty() || after.isEmpty()) {
-      return new Outcome.None(NO_REST);
-    }
-    return new Outcome.Answered(answer(load, before.get(), after.get()));
+    LoadPath.End preloaded = before.get();
+    return path.raise(load)
+        .<Outcome>map(after -> new Outcome.Answered(answer(load, preloaded, after)))
+        .orElseGet(() -> new Outcome.None(NO_REST));
   }
 
-  private LoadAnswer answer(Load load, LoadPath.End before, LoadPath.End after) {
+  private LoadAnswer answer(Load load, LoadPath.End preload, LoadPath.End after) {
     Response response = after.response();
     Link ends = response.joined().ends();
-    Six preloaded = before.answer().movements().across(ends);
+    Six preloaded = preload.answer().movements().across(ends);
     Six w = after.answer().movements().across(ends).minus(preloaded);
     return new LoadAnswer(
         load,
-        end(before.answer().movements(), after.answer().movements(), response),
+        end(preload.answer().movements(), after.answer().movements(), response),
         GapReader.of(fixed, w),
         after.answer().rest().map(rest -> new EndContact(rest.force(), rest.closed())),
         response.joined().plates().stream()

@@ -15,6 +15,14 @@ final class Meeting {
   private static final int ROUNDS = 60;
   private static final double CLOSE = 1e-9;
 
+  /** Share of what the slope promises that a step must bring (Armijo). */
+  private static final double ENOUGH = 1e-4;
+
+  private static final double SHORTEST = 1e-9;
+
+  /** Friction is settled once the force that presses moves by less than this share of itself. */
+  private static final double SETTLED = 1e-6;
+
   private final BoneEnds ends;
   private final double friction;
   private final SixSquare spring;
@@ -59,7 +67,7 @@ final class Meeting {
       Six w = found.get();
       BoneEnds.Push push = ends.push(w);
       double next = friction * push.force();
-      if (Math.abs(next - cap) <= CLOSE * Math.max(1, next)) {
+      if (Math.abs(next - cap) <= SETTLED * Math.max(1, next)) {
         Six all = push.push().plus(rub(w, cap).push());
         return Optional.of(new Rest(w, all, push.closed(), push.force()));
       }
@@ -78,16 +86,24 @@ final class Meeting {
       if (gain <= CLOSE * CLOSE * (1 + state.energy())) {
         return Optional.of(w);
       }
-      double length = 1;
-      Six next = w.minus(down.times(length));
-      while (state(next, free, cap).energy() > state.energy() - 1e-4 * length * gain) {
-        length /= 2;
-        if (length < 1e-12) {
-          return Optional.of(w); // no lower place within rounding
-        }
-        next = w.minus(down.times(length));
+      Optional<Six> lower = lower(w, down, free, cap, state.energy(), gain);
+      if (lower.isEmpty()) {
+        return Optional.of(w); // nothing lower within rounding: this is the rest
       }
-      w = next;
+      w = lower.get();
+    }
+    return Optional.empty();
+  }
+
+  /** Return a place down the slope that is lower, as far as numbers can tell. */
+  private Optional<Six> lower(
+      Six w, Six down, Six free, double cap, double energy, double gain) {
+    for (double length = 1; length > SHORTEST; length /= 2) {
+      Six next = w.minus(down.times(length));
+      double there = state(next, free, cap).energy();
+      if (there < energy && there <= energy - ENOUGH * length * gain) {
+        return Optional.of(next);
+      }
     }
     return Optional.empty();
   }
