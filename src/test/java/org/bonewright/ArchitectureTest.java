@@ -35,6 +35,10 @@ class ArchitectureTest {
           .definedBy("org.bonewright.casefile.checking")
           .layer("bone")
           .definedBy("org.bonewright.bone..")
+          .layer("mechanics")
+          .definedBy("org.bonewright.mechanics..")
+          .layer("bench")
+          .definedBy("org.bonewright.bench")
           .layer("measures")
           .definedBy("org.bonewright.measures..")
           .layer("principles")
@@ -61,8 +65,12 @@ class ArchitectureTest {
           .mayOnlyAccessLayers("casefile", "reading")
           .whereLayer("bone")
           .mayOnlyAccessLayers("casefile")
+          .whereLayer("mechanics")
+          .mayNotAccessAnyLayer()
+          .whereLayer("bench")
+          .mayOnlyAccessLayers("casefile", "reading", "bone", "mechanics")
           .whereLayer("measures")
-          .mayOnlyAccessLayers("casefile", "bone")
+          .mayOnlyAccessLayers("casefile", "bone", "mechanics")
           .whereLayer("principles")
           .mayOnlyAccessLayers("casefile", "bone", "measures")
           .whereLayer("site")
@@ -114,6 +122,8 @@ class ArchitectureTest {
   @ArchTest
   static final ArchRule nothing_depends_on_the_clock_or_on_chance =
       noClasses()
+          .that()
+          .doNotHaveFullyQualifiedName("org.bonewright.cli.SolveTimes") // tells people, on request
           .should()
           .dependOnClassesThat()
           .haveFullyQualifiedName("java.time.Clock")

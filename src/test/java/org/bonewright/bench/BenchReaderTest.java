@@ -1,0 +1,223 @@
+package org.bonewright.bench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.bonewright.casefile.reading.Problem;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ObjectNode;
+
+class BenchReaderTest {
+
+  private static final JsonMapper MAPPER = JsonMapper.shared();
+  private static final Path PLATE = Path.of("cases/bench/locking-plate-open-gap.json");
+
+  static Stream<Path> files() throws IOException {
+    return Files.list(Path.of("cases/bench"))
+        .filter(file -> file.toString().endsWith(".json"))
+        .sorted();
+  }
+
+  @ParameterizedTest
+  @MethodSource("files")
+  void every_shipped_file_is_answered_in_json_and_text_the_same_each_time(Path file)
+      throws IOException {
+    BenchAnswer answer = answer(Files.readString(file));
+    assertThat(BenchText.of(answer)).isNotBlank().doesNotContain("NaN", "Infinity", "-0.000 ");
+    assertThat(json(answer).toString())
+        .doesNotContain("NaN", "Infinity")
+        .isEqualTo(json(answer(Files.readString(file))).toString());
+  }
+
+  @Nested
+  class A_construct {
+
+    @Test
+    void carries_the_whole_load_in_the_plate_over_an_open_gap() throws IOException {
+      JsonNode loads = json(answer(Files.readString(PLATE))).get("loads");
+      JsonNode section = section(loads.get(0), 0);
+      assertThat(section.get("N").asDouble()).isCloseTo(-200, within(1e-3));
+      assertThat(section.get("Mweak").asDouble()).isCloseTo(-200 * 14.6, within(1e-2));
+      assertThat(section(loads.get(1), 0).get("Mweak").asDouble()).isCloseTo(2500, within(1e-2));
+    }
+
+    @Test
+    void may_name_all_holes_by_a_word_and_one_kind_of_screw_without_brackets() throws IOException {
+      ObjectNode file = (ObjectNode) MAPPER.readTree(Files.readString(PLATE));
+      ((ObjectNode) file.get("screws")).put("at", "all");
+      assertThat(json(answer(file.toString())).get("loads").get(0).get("screws")).hasSize(10);
+    }
+
+    @Test
+    void shifts_nothing_when_its_gap_is_bonded() throws IOException {
+      ObjectNode file = (ObjectNode) MAPPER.readTree(Files.readString(PLATE));
+      file.put("interface", "bonded").put("gap", 0);
+      JsonNode gap = json(answer(file.toString())).get("loads").get(0).get("gap");
+      assertThat(Math.abs(gap.get("far").asDouble())).isLessThan(1e-3);
+      assertThat(gap.has("farStrain")).isFalse();
+    }
+
+    @Test
+    void whose_plate_does_not_reach_across_gets_no_number() throws IOException {
+      ObjectNode file = (ObjectNode) MAPPER.readTree(Files.readString(PLATE));
+      ((ObjectNode) file.get("screws")).putArray("at").add(18).add(54);
+      JsonNode answer = json(answer(file.toString()));
+      assertThat(answer.get("loads").get(0).get("noAnswer").asString()).contains("move without");
+      assertThat(answer.has("stiffness")).isFalse();
+    }
+  }
+
+  @Nested
+  class A_single_question {
+
+    @Test
+    void on_intact_bone_is_answered_by_the_closed_formula() {
+      JsonNode stiffness =
+          json(
+                  answer(
+                      "{\"kind\":\"intact\",\"bone\":{\"E\":15000,\"nu\":0.3,\"outerDiameter\":24,"
+                          + "\"innerDiameter\":13,\"length\":250}}"))
+              .get("stiffness");
+      assertThat(stiffness.get("axial").asDouble()).isCloseTo(15000 * 319.66 / 250, within(1.0));
+      assertThat(stiffness.get("bending").asDouble())
+          .isCloseTo(15000 * 14884.03 / 250 * Math.PI / 180 / 1000, within(0.01));
+    }
+
+    @Test
+    void on_a_thread_is_answered_by_the_closed_formula() {
+      JsonNode answer =
+          json(
+              answer(
+                  "{\"kind\":\"pullout\",\"majorDiameter\":4.5,\"coreDiameter\":3,\"pitch\":1.75,"
+                      + "\"boneShearStrength\":50,\"engagedLength\":10}"));
+      double shape = 0.5 + 0.57735 * 0.75 / 1.75;
+      assertThat(answer.get("capacity").asDouble())
+          .isCloseTo(50 * 10 * Math.PI * 4.5 * shape, within(1e-6));
+    }
+
+    @Test
+    void on_an_old_hole_agrees_whether_it_is_told_as_parallel_or_by_point_and_direction() {
+      double parallel =
+          json(
+                  answer(
+                      "{\"kind\":\"reuse\",\"majorDiameter\":4.5,\"coreDiameter\":3,"
+                          + "\"parallel\":[{\"oldDiameter\":3.2,\"offset\":2}]}"))
+              .get("engagedFraction")
+              .get(0)
+              .asDouble();
+      JsonNode slanted =
+          json(
+              answer(
+                  "{\"kind\":\"reuse\",\"majorDiameter\":4.5,\"coreDiameter\":3,\"cortexFrom\":0,"
+                      + "\"cortexTo\":5,\"old\":[{\"diameter\":3.2,\"point\":[2,0,0],"
+                      + "\"direction\":[0.0001,0,1]},{\"diameter\":3.2,\"point\":[-2,0,0],"
+                      + "\"direction\":[0,0,1]}]}"));
+      assertThat(slanted.get("engagedFraction").get(0).asDouble())
+          .isCloseTo(parallel, within(0.01));
+      assertThat(slanted.get("together").asDouble())
+          .isCloseTo(1 - 2 * (1 - parallel), within(0.02));
+    }
+
+    @Test
+    void on_empty_holes_gives_a_range() {
+      JsonNode answer = json(answer("{\"kind\":\"emptyHole\",\"ratios\":[0.1,0.2,0.6]}"));
+      assertThat(answer.get("torsionRetained").get("low").get(0).asDouble()).isEqualTo(0.77);
+      assertThat(answer.get("torsionRetained").get("high").get(0).asDouble()).isEqualTo(1);
+      assertThat(answer.get("bendingRetained").get(1).asDouble()).isCloseTo(0.62, within(1e-9));
+    }
+
+    @Test
+    void on_a_bent_plate_turns_further_for_its_hole() {
+      String plate =
+          "{\"kind\":\"plateBend\",\"E\":193000,\"nu\":0.3,\"width\":12.5,\"thickness\":4.2,"
+              + "\"holeDiameter\":%s,\"length\":60,\"load\":{\"My\":2000}}";
+      JsonNode solid = json(answer(plate.formatted("0")));
+      JsonNode holed = json(answer(plate.formatted("5.2")));
+      assertThat(holed.get("endRotation").asDouble())
+          .isGreaterThan(solid.get("endRotation").asDouble());
+      assertThat(solid.get("concentration").asDouble()).isEqualTo(1);
+    }
+  }
+
+  @Nested
+  class Refuses {
+
+    @Test
+    void everything_that_does_not_fit_at_once() throws IOException {
+      ObjectNode file = (ObjectNode) MAPPER.readTree(Files.readString(PLATE));
+      ((ObjectNode) file.get("screws")).putArray("at").add(-90).add(-89).add(18).add(18);
+      ((ObjectNode) file.get("bone")).put("innerDiameter", 30);
+      ((ObjectNode) file.get("plate")).put("holeDiameter", 13);
+      file.putObject("preload").put("force", 500);
+      assertThat(problems(file.toString()))
+          .extracting(Problem::pointer)
+          .contains(
+              "/screws/0/at/1",
+              "/screws/0/at",
+              "/bone/innerDiameter",
+              "/plate/holeDiameter",
+              "/preload");
+    }
+
+    @Test
+    void a_screw_in_the_gap_and_a_nail_bolt_beyond_the_bone() throws IOException {
+      ObjectNode file = (ObjectNode) MAPPER.readTree(Files.readString(PLATE));
+      file.put("gap", 40);
+      assertThat(problems(file.toString())).extracting(Problem::pointer).contains("/screws/0/at");
+    }
+
+    @Test
+    void an_unknown_kind_and_an_unknown_field_with_the_nearest_name() {
+      assertThat(problems("{\"kind\":\"construkt\"}").get(0).inWords()).contains("construct");
+      assertThat(problems("{\"kind\":\"emptyHole\",\"ratio\":[0.2]}").get(0).inWords())
+          .contains("ratios");
+    }
+
+    @Test
+    void a_row_of_screws_with_the_wrong_number_of_capacities() {
+      assertThat(
+              problems(
+                  "{\"kind\":\"holdout\",\"screws\":[0,20,40],\"capacity\":[1,2],\"loadAt\":0}"))
+          .extracting(Problem::pointer)
+          .containsExactly("/capacity");
+    }
+  }
+
+  private static JsonNode section(JsonNode load, double z) {
+    for (JsonNode section : load.get("plates").get(0).get("sections")) {
+      if (section.get("z").asDouble() == z) {
+        return section;
+      }
+    }
+    throw new AssertionError("no section at " + z);
+  }
+
+  private static JsonNode json(BenchAnswer answer) {
+    return BenchJson.tree(answer);
+  }
+
+  private static BenchAnswer answer(String file) {
+    BenchReader.Outcome outcome =
+        new BenchReader().answer(file.getBytes(StandardCharsets.UTF_8));
+    assertThat(outcome.problems()).isEmpty();
+    return outcome.answer().orElseThrow();
+  }
+
+  private static List<Problem> problems(String file) {
+    BenchReader.Outcome outcome =
+        new BenchReader().answer(file.getBytes(StandardCharsets.UTF_8));
+    assertThat(outcome.answer()).isEmpty();
+    return outcome.problems();
+  }
+}
