@@ -54,7 +54,7 @@ public sealed interface BenchAnswer {
    *
    * @param unit as written, empty for a pure number
    */
-  record Number(String name, double value, String unit) implements Part {}
+  record Figure(String name, double value, String unit) implements Part {}
 
   /** Several numbers of one kind. */
   record Row(String name, List<Double> values, String unit) implements Part {}

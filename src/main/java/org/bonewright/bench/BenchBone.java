@@ -10,7 +10,8 @@ import org.bonewright.mechanics.section.Material;
 record BenchBone(
     @Named("E") @Between(min = 0.001, max = 1e7) double young,
     @Named("nu") @Between(min = 0, max = 0.499) Optional<Double> poisson,
-    @Named("G") @Meaning("shear modulus; absent it is E over 2 (1 + nu)")
+    @Named("G")
+        @Meaning("shear modulus; absent it is E over 2 (1 + nu)")
         @Between(min = 0.001, max = 1e7)
         Optional<Double> shear,
     @Between(min = 0.1, max = 200) double outerDiameter,

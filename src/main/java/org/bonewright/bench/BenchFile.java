@@ -58,8 +58,7 @@ public sealed interface BenchFile {
 
   /** An unbroken bone. */
   @Kind("intact")
-  record Intact(
-      WholeBone bone) implements BenchFile {
+  record Intact(WholeBone bone) implements BenchFile {
 
     /** A tube of one length. */
     record WholeBone(
@@ -123,7 +122,9 @@ public sealed interface BenchFile {
 
     /** An old hole in any direction. */
     record SlantedHole(
-        @Between(min = 0.1, max = 30) double diameter, List<Double> point, List<Double> direction) {}
+        @Between(min = 0.1, max = 30) double diameter,
+        List<Double> point,
+        List<Double> direction) {}
   }
 
   /** What a row of screws holds. */
@@ -136,6 +137,5 @@ public sealed interface BenchFile {
 
   /** What an empty hole leaves of a bone. */
   @Kind("emptyHole")
-  record EmptyHoles(@Meaning("hole over bone diameter") List<Double> ratios)
-      implements BenchFile {}
+  record EmptyHoles(@Meaning("hole over bone diameter") List<Double> ratios) implements BenchFile {}
 }

@@ -46,7 +46,7 @@ public final class BenchJson {
   }
 
   private static void part(ObjectNode node, BenchAnswer.Part part) {
-    if (part instanceof BenchAnswer.Number one) {
+    if (part instanceof BenchAnswer.Figure one) {
       node.put(one.name(), one.value());
     } else if (part instanceof BenchAnswer.Flag flag) {
       node.put(flag.name(), flag.value());

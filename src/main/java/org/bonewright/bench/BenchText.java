@@ -44,13 +44,12 @@ public final class BenchText {
   }
 
   private void part(BenchAnswer.Part part, String indent) {
-    if (part instanceof BenchAnswer.Number one) {
+    if (part instanceof BenchAnswer.Figure one) {
       line("%s%-22s %s %s", indent, one.name(), shown(one.value()), one.unit());
     } else if (part instanceof BenchAnswer.Flag flag) {
       line("%s%-22s %s", indent, flag.name(), flag.value() ? "yes" : "no");
     } else if (part instanceof BenchAnswer.Row row) {
-      String values =
-          row.values().stream().map(BenchText::shown).collect(Collectors.joining("  "));
+      String values = row.values().stream().map(BenchText::shown).collect(Collectors.joining("  "));
       line("%s%-22s %s %s", indent, row.name(), values, row.unit());
     } else if (part instanceof BenchAnswer.Group group) {
       line("%s%s", indent, group.name());
@@ -134,9 +133,7 @@ public final class BenchText {
             contact ->
                 line(
                     "  bone ends   %s, %.0f N, %.0f %% closed",
-                    contact.state(),
-                    contact.force(),
-                    100 * contact.closed()));
+                    contact.state(), contact.force(), 100 * contact.closed()));
     for (int i = 0; i < answer.plates().size(); i++) {
       plate(i, answer.plates().get(i));
     }
@@ -174,7 +171,9 @@ public final class BenchText {
     if (cuts.isEmpty()) {
       return;
     }
-    line("  plate %d     z mm   along N   weak N·m   strong N·m   torque N·m   MPa   at edge", index);
+    line(
+        "  plate %d     z mm   along N   weak N·m   strong N·m   torque N·m   MPa   at edge",
+        index);
     PlateCut peak = PlateCut.peak(cuts).orElseThrow();
     for (PlateCut cut : cuts) {
       line(

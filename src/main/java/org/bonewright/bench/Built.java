@@ -144,8 +144,16 @@ final class Built {
         } else if (on.size() > 1) {
           refuse(place, "a level at which " + on.size() + " plates have a hole", "name the plate");
         } else {
-          add(screws, filled, kind, i, on.get(0), plates.get(on.get(0)).holes().stream()
-              .filter(hole -> Math.abs(hole - at) < SAME_LEVEL).findFirst().orElse(at));
+          add(
+              screws,
+              filled,
+              kind,
+              i,
+              on.get(0),
+              plates.get(on.get(0)).holes().stream()
+                  .filter(hole -> Math.abs(hole - at) < SAME_LEVEL)
+                  .findFirst()
+                  .orElse(at));
         }
       }
     }
@@ -303,8 +311,6 @@ final class Built {
     if (bonded()) {
       return new Filling.Layer(file.bone().material());
     }
-    return touching()
-        ? new Filling.Touching(file.friction().orElse(0.0))
-        : new Filling.Nothing();
+    return touching() ? new Filling.Touching(file.friction().orElse(0.0)) : new Filling.Nothing();
   }
 }

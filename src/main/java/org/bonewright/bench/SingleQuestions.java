@@ -2,9 +2,9 @@ package org.bonewright.bench;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.bonewright.bench.BenchAnswer.Figure;
 import org.bonewright.bench.BenchAnswer.Flag;
 import org.bonewright.bench.BenchAnswer.Group;
-import org.bonewright.bench.BenchAnswer.Number;
 import org.bonewright.bench.BenchAnswer.OfQuestion;
 import org.bonewright.bench.BenchAnswer.Row;
 import org.bonewright.bench.BenchFile.EmptyHoles;
@@ -106,13 +106,13 @@ final class SingleQuestions {
       PlateHole hole = new PlateHole(new Rectangle(q.width(), q.thickness()), q.holeDiameter());
       return new OfQuestion(
           List.of(
-              new Number("KtBend", hole.bendingFactor(), ""),
-              new Number("KtTension", hole.tensionFactor(), "")));
+              new Figure("KtBend", hole.bendingFactor(), ""),
+              new Figure("KtTension", hole.tensionFactor(), "")));
     }
     if (file instanceof Pullout q) {
       PullOut thread = new PullOut(q.majorDiameter(), q.coreDiameter(), q.pitch());
       double capacity = thread.capacity(q.boneShearStrength(), q.engagedLength());
-      return new OfQuestion(List.of(new Number("capacity", capacity, "N")));
+      return new OfQuestion(List.of(new Figure("capacity", capacity, "N")));
     }
     if (file instanceof Reuse q) {
       return reuse(q);
@@ -128,8 +128,7 @@ final class SingleQuestions {
 
   private static BenchAnswer intact(Intact.WholeBone bone) {
     HollowCircle tube = new HollowCircle(bone.outerDiameter(), bone.innerDiameter());
-    Material material =
-        BenchBone.material(bone.young(), bone.poisson().orElse(0.3), bone.shear());
+    Material material = BenchBone.material(bone.young(), bone.poisson().orElse(0.3), bone.shear());
     double bending = material.young() * tube.weak() / bone.length() * PER_DEGREE;
     double torsion = material.shear() * tube.torsion() / bone.length() * PER_DEGREE;
     return new OfQuestion(
@@ -137,9 +136,9 @@ final class SingleQuestions {
             new Group(
                 "stiffness",
                 List.of(
-                    new Number("axial", material.young() * tube.area() / bone.length(), "N/mm"),
-                    new Number("bending", bending, "N·m/deg"),
-                    new Number("torsion", torsion, "N·m/deg")))));
+                    new Figure("axial", material.young() * tube.area() / bone.length(), "N/mm"),
+                    new Figure("bending", bending, "N·m/deg"),
+                    new Figure("torsion", torsion, "N·m/deg")))));
   }
 
   private static BenchAnswer plateBend(PlateBend q) {
@@ -162,9 +161,9 @@ final class SingleQuestions {
   private static BenchAnswer bent(double turn, double stress, double concentration) {
     return new OfQuestion(
         List.of(
-            new Number("endRotation", turn, "rad"),
-            new Number("peakStress", stress, "MPa"),
-            new Number("concentration", concentration, "")));
+            new Figure("endRotation", turn, "rad"),
+            new Figure("peakStress", stress, "MPa"),
+            new Figure("concentration", concentration, "")));
   }
 
   private static BenchAnswer reuse(Reuse q) {
@@ -188,7 +187,7 @@ final class SingleQuestions {
     return new OfQuestion(
         List.of(
             new Row("engagedFraction", shares, ""),
-            new Number("together", thread.outside(bores), "")));
+            new Figure("together", thread.outside(bores), "")));
   }
 
   /** The screw runs along z in the file and along x here, since a screw never runs along a bone. */
@@ -203,12 +202,7 @@ final class SingleQuestions {
     double length = Math.sqrt(d.stream().mapToDouble(v -> v * v).sum());
     return new ThreadSleeve.Bore(
         new Line(
-            p.get(2),
-            p.get(0),
-            p.get(1),
-            d.get(2) / length,
-            d.get(0) / length,
-            d.get(1) / length),
+            p.get(2), p.get(0), p.get(1), d.get(2) / length, d.get(0) / length, d.get(1) / length),
         hole.diameter());
   }
 
@@ -222,7 +216,7 @@ final class SingleQuestions {
         List.of(
             new Row("sequential", row.sequential(q.loadAt()), "N"),
             new Flag("unzips", row.unzips(q.loadAt())),
-            new Number("group", row.group(q.loadAt()), "N")));
+            new Figure("group", row.group(q.loadAt()), "N")));
   }
 
   private static BenchAnswer emptyHole(EmptyHoles q) {
@@ -233,7 +227,6 @@ final class SingleQuestions {
                 List.of(
                     new Row("low", q.ratios().stream().map(EmptyHole::torsionLow).toList(), ""),
                     new Row("high", q.ratios().stream().map(EmptyHole::torsionHigh).toList(), ""))),
-            new Row(
-                "bendingRetained", q.ratios().stream().map(EmptyHole::bending).toList(), "")));
+            new Row("bendingRetained", q.ratios().stream().map(EmptyHole::bending).toList(), "")));
   }
 }

@@ -6,8 +6,8 @@ import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
 
 /**
- * The name of a component or word in the file, where it is not that of the record: {@code E}, {@code
- * nonLocking}.
+ * The name of a component or word in the file, where it is not that of the record: {@code E},
+ * {@code nonLocking}.
  */
 @Retention(RetentionPolicy.RUNTIME)
 @Target({ElementType.RECORD_COMPONENT, ElementType.FIELD})

@@ -10,6 +10,8 @@ import java.lang.annotation.Target;
 @Target(ElementType.RECORD_COMPONENT)
 public @interface OneOrMany {
 
-  /** A word that may stand instead and leaves the list empty, such as {@code all}; none if empty. */
+  /**
+   * A word that may stand instead and leaves the list empty, such as {@code all}; none if empty.
+   */
   String word() default "";
 }

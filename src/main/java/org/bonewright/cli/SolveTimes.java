@@ -18,8 +18,7 @@ record SolveTimes(double constructMs, double furtherLoadMs) {
 
   /** Time a construct so many times, after as many rounds to warm up. */
   static SolveTimes of(BenchAnswer.OfConstruct construct, int repeats) {
-    Load load =
-        construct.loads().isEmpty() ? Load.axial(-1) : construct.loads().get(0).load();
+    Load load = construct.loads().isEmpty() ? Load.axial(-1) : construct.loads().get(0).load();
     times(construct, load, repeats);
     return times(construct, load, repeats);
   }

@@ -84,10 +84,9 @@ class BenchReaderTest {
     @Test
     void on_intact_bone_is_answered_by_the_closed_formula() {
       JsonNode stiffness =
-          json(
-                  answer(
-                      "{\"kind\":\"intact\",\"bone\":{\"E\":15000,\"nu\":0.3,\"outerDiameter\":24,"
-                          + "\"innerDiameter\":13,\"length\":250}}"))
+          json(answer(
+                  "{\"kind\":\"intact\",\"bone\":{\"E\":15000,\"nu\":0.3,\"outerDiameter\":24,"
+                      + "\"innerDiameter\":13,\"length\":250}}"))
               .get("stiffness");
       assertThat(stiffness.get("axial").asDouble()).isCloseTo(15000 * 319.66 / 250, within(1.0));
       assertThat(stiffness.get("bending").asDouble())
@@ -109,10 +108,9 @@ class BenchReaderTest {
     @Test
     void on_an_old_hole_agrees_whether_it_is_told_as_parallel_or_by_point_and_direction() {
       double parallel =
-          json(
-                  answer(
-                      "{\"kind\":\"reuse\",\"majorDiameter\":4.5,\"coreDiameter\":3,"
-                          + "\"parallel\":[{\"oldDiameter\":3.2,\"offset\":2}]}"))
+          json(answer(
+                  "{\"kind\":\"reuse\",\"majorDiameter\":4.5,\"coreDiameter\":3,"
+                      + "\"parallel\":[{\"oldDiameter\":3.2,\"offset\":2}]}"))
               .get("engagedFraction")
               .get(0)
               .asDouble();
@@ -208,15 +206,13 @@ class BenchReaderTest {
   }
 
   private static BenchAnswer answer(String file) {
-    BenchReader.Outcome outcome =
-        new BenchReader().answer(file.getBytes(StandardCharsets.UTF_8));
+    BenchReader.Outcome outcome = new BenchReader().answer(file.getBytes(StandardCharsets.UTF_8));
     assertThat(outcome.problems()).isEmpty();
     return outcome.answer().orElseThrow();
   }
 
   private static List<Problem> problems(String file) {
-    BenchReader.Outcome outcome =
-        new BenchReader().answer(file.getBytes(StandardCharsets.UTF_8));
+    BenchReader.Outcome outcome = new BenchReader().answer(file.getBytes(StandardCharsets.UTF_8));
     assertThat(outcome.answer()).isEmpty();
     return outcome.problems();
   }

@@ -131,11 +131,7 @@ final class Shapes {
   private static Component kindField(String word, Shape picked) {
     WordShape only = new WordShape(Map.of(word, picked));
     return new Component(
-        ChoiceShape.KIND,
-        only,
-        Component.Presence.REQUIRED,
-        Optional.empty(),
-        ChoiceShape.KIND);
+        ChoiceShape.KIND, only, Component.Presence.REQUIRED, Optional.empty(), ChoiceShape.KIND);
   }
 
   private Component component(RecordComponent component, Optional<Between> outer) {

@@ -11,7 +11,8 @@ import java.util.OptionalDouble;
  * @param shear N across the screw at the underside of the plate, friction under it included
  * @param moment the larger bending moment in N·mm at the plate and at the near cortex
  * @param bendingStress stress in its core in MPa
- * @param capacity pull in N at which its thread strips; absent where the bone's strength is not given
+ * @param capacity pull in N at which its thread strips; absent where the bone's strength is not
+ *     given
  * @param state what its grip on the plate has lost: stick, tilt, slip, lifted
  */
 public record ScrewDemand(

@@ -29,5 +29,10 @@ public record MetalNail(Material material, HollowCircle section, List<Bolt> bolt
    * @param rigid whether its bending is to be left out, for checks
    */
   public record Bolt(
-      double at, double azimuth, Material material, double diameter, boolean fixed, boolean rigid) {}
+      double at,
+      double azimuth,
+      Material material,
+      double diameter,
+      boolean fixed,
+      boolean rigid) {}
 }

@@ -35,8 +35,8 @@ public record Goodman(double endurance, double strength) {
   }
 
   /**
-   * Return after how many cycles it breaks; infinite where it lasts, 0 where the steady stress alone
-   * is beyond the strength.
+   * Return after how many cycles it breaks; infinite where it lasts, 0 where the steady stress
+   * alone is beyond the strength.
    */
   public double cycles(double alternating, double mean) {
     double left = 1 - Math.max(0, mean) / strength;

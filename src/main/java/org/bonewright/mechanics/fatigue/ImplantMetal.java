@@ -16,7 +16,8 @@ public enum ImplantMetal {
   /** ISO 5832-3, ASTM F136: titanium with 6 % aluminium and 4 % vanadium. */
   TITANIUM_ALLOY(110_000, 0.34, 780, 860, 450, 450, 550);
 
-  private final Material elastic;
+  private final double young;
+  private final double poisson;
   private final double yield;
   private final double strength;
   private final double enduranceLow;
@@ -31,7 +32,8 @@ public enum ImplantMetal {
       double enduranceLow,
       double endurance,
       double enduranceHigh) {
-    this.elastic = Material.isotropic(young, poisson);
+    this.young = young;
+    this.poisson = poisson;
     this.yield = yield;
     this.strength = strength;
     this.enduranceLow = enduranceLow;
@@ -41,11 +43,11 @@ public enum ImplantMetal {
 
   /** Return its elastic constants. */
   public Material elastic() {
-    return elastic;
+    return Material.isotropic(young, poisson);
   }
 
   /** Return the smallest stress in MPa that leaves 0.2 % behind. */
-  public double yield() {
+  public double yieldStress() {
     return yield;
   }
 

@@ -70,7 +70,8 @@ public final class Beams {
     }
     SixSquare.Maker stiffness = new SixSquare.Maker();
     stiffness.add(0, 0, 1 / axial).add(3, 3, 1 / torsion);
-    // Bending away turns about the third axis, bending across about the second, the other way round.
+    // Bending away turns about the third axis, bending across about the second, the other way
+    // round.
     invert(stiffness, 1, 5, weak[0], weak[1], weak[2]);
     invert(stiffness, 2, 4, strong[0], -strong[1], strong[2]);
     return new Link(first, second, far, Axes.of(far.minus(near), away), stiffness.make());

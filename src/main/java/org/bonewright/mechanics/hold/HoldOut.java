@@ -66,7 +66,9 @@ public record HoldOut(List<Double> at, List<Double> capacity) {
     return pulls.size() < 2 || pulls.get(1) < pulls.get(0);
   }
 
-  /** Return the share of a pull of 1 that falls to each screw; empty where they cannot balance it. */
+  /**
+   * Return the share of a pull of 1 that falls to each screw; empty where they cannot balance it.
+   */
   private static List<Double> shares(List<Double> at, double load) {
     double mean = at.stream().mapToDouble(Double::doubleValue).average().orElse(0);
     double spread = at.stream().mapToDouble(x -> (x - mean) * (x - mean)).sum();

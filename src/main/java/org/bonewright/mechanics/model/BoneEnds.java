@@ -5,9 +5,9 @@ import org.bonewright.mechanics.frame.SixSquare;
 import org.bonewright.mechanics.section.HollowCircle;
 
 /**
- * The two ends of a broken bone where they may meet: a ring of points that push when the gap at them
- * is closed, and rub. A movement is given as six numbers: apart, towards the plate, across, and
- * turns about the same three.
+ * The two ends of a broken bone where they may meet: a ring of points that push when the gap at
+ * them is closed, and rub. A movement is given as six numbers: apart, towards the plate, across,
+ * and turns about the same three.
  *
  * <p>The points: three Gauss radii through the wall, 24 angles. A contact layer of 2 mm of bone on
  * which the ends rest makes the pressure grow with the overlap.

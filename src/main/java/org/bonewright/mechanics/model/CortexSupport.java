@@ -6,14 +6,16 @@ import org.bonewright.mechanics.section.Material;
 
 /**
  * How one wall holds a screw or a bolt at the middle of its thickness. The transverse factor of 2
- * was chosen against three-dimensional finite elements with fully bonded threads; for a loose thread
- * 1 is reasonable. The axial term is an elastic cylinder in shear.
+ * was chosen against three-dimensional finite elements with fully bonded threads; for a loose
+ * thread 1 is reasonable. The axial term is an elastic cylinder in shear.
  */
 final class CortexSupport {
 
   private static final double TRANSVERSE = 2;
 
-  /** Keeps a screw from spinning freely, which nothing else in the model does; too soft to count. */
+  /**
+   * Keeps a screw from spinning freely, which nothing else in the model does; too soft to count.
+   */
   private static final double SPIN = 1;
 
   private CortexSupport() {}

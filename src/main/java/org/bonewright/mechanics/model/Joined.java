@@ -89,8 +89,7 @@ final class Joined {
         PatchStand stand = stands.getOrDefault(i, PatchStand.WHOLE);
         Link link = patch(fixed, screw, pressed, plate, bone, stand);
         patchLinks.put(i, link);
-        patches.put(
-            i, stand.lifted() ? OptionalInt.empty() : OptionalInt.of(frame.link(link)));
+        patches.put(i, stand.lifted() ? OptionalInt.empty() : OptionalInt.of(frame.link(link)));
       }
     }
     Optional<NailLine> nail =
@@ -103,8 +102,7 @@ final class Joined {
         .hold(bone.held())
         .map(
             solved ->
-                new Joined(
-                    solved, bone, plates, columns, patches, patchLinks, strut, nail, ends));
+                new Joined(solved, bone, plates, columns, patches, patchLinks, strut, nail, ends));
   }
 
   private static Link patch(

@@ -85,18 +85,19 @@ final class LoadPath {
         return Optional.empty();
       }
       if (worst(response.get(), all.get(), stands).isEmpty()) {
-        return Optional.of(new End(response.get(), Map.copyOf(stands), all.get(), 1, List.copyOf(events)));
+        return Optional.of(
+            new End(response.get(), Map.copyOf(stands), all.get(), 1, List.copyOf(events)));
       }
       double share = first(response.get(), load, from, stands);
       Optional<Response.Answer> there = response.get().to(load, share);
-      Optional<Failing> failing =
-          there.flatMap(answer -> worst(response.get(), answer, stands));
+      Optional<Failing> failing = there.flatMap(answer -> worst(response.get(), answer, stands));
       if (there.isEmpty() || failing.isEmpty()) {
         return Optional.empty();
       }
       events.add(new Event(share, failing.get().screw(), failing.get().what()));
       last =
-          Optional.of(new End(response.get(), Map.copyOf(stands), there.get(), share, List.copyOf(events)));
+          Optional.of(
+              new End(response.get(), Map.copyOf(stands), there.get(), share, List.copyOf(events)));
       stands.put(failing.get().screw(), after(stands, failing.get()));
       from = share;
     }
@@ -113,8 +114,7 @@ final class LoadPath {
   }
 
   /** Return the smallest share of the load, from one that was borne, at which a patch gives way. */
-  private double first(
-      Response response, Load load, double from, Map<Integer, PatchStand> stands) {
+  private double first(Response response, Load load, double from, Map<Integer, PatchStand> stands) {
     double low = from;
     double high = 1;
     for (int i = 0; i < HALVINGS; i++) {

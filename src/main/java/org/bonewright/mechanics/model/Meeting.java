@@ -5,8 +5,8 @@ import org.bonewright.mechanics.frame.Six;
 import org.bonewright.mechanics.frame.SixSquare;
 
 /**
- * Finds where two bone ends come to rest against each other. The rest of the construct is reduced to
- * a spring of six movements between the ends, so that this is the minimum of a convex energy: a
+ * Finds where two bone ends come to rest against each other. The rest of the construct is reduced
+ * to a spring of six movements between the ends, so that this is the minimum of a convex energy: a
  * Newton step with a line search always gets nearer to it.
  */
 final class Meeting {
@@ -96,8 +96,7 @@ final class Meeting {
   }
 
   /** Return a place down the slope that is lower, as far as numbers can tell. */
-  private Optional<Six> lower(
-      Six w, Six down, Six free, double cap, double energy, double gain) {
+  private Optional<Six> lower(Six w, Six down, Six free, double cap, double energy, double gain) {
     for (double length = 1; length > SHORTEST; length /= 2) {
       Six next = w.minus(down.times(length));
       double there = state(next, free, cap).energy();
@@ -147,8 +146,7 @@ final class Meeting {
     Six stiffness = new Six(0, each, each, each * turned, 0, 0);
     Six push =
         new Six(0, -each * w.away(), -each * w.across(), -each * turned * w.aboutAlong(), 0, 0);
-    double energy =
-        sticks ? 0.5 * spring * slide * slide : cap * slide - 0.5 * cap * cap / spring;
+    double energy = sticks ? 0.5 * spring * slide * slide : cap * slide - 0.5 * cap * cap / spring;
     return new Rub(energy, push, stiffness);
   }
 }

@@ -22,7 +22,10 @@ final class NailLine {
   private static final double TIED = 1e8;
   private static final double RIGID = 1e4;
 
-  /** Share of the axial hold of a bolt in bone that resists sliding along it, so that it is not free. */
+  /**
+   * Share of the axial hold of a bolt in bone that resists sliding along it, so that it is not
+   * free.
+   */
   private static final double SLIDING = 1e-3;
 
   private final List<PlateLine.Stretch> stretches = new ArrayList<>();
@@ -50,8 +53,7 @@ final class NailLine {
       before = level;
     }
     nail.bolts()
-        .forEach(
-            bolt -> bolt(frame, nail, bolt, shaft, nodes.get(bolt.at()), bone.at(bolt.at())));
+        .forEach(bolt -> bolt(frame, nail, bolt, shaft, nodes.get(bolt.at()), bone.at(bolt.at())));
   }
 
   private static void bolt(
@@ -61,8 +63,7 @@ final class NailLine {
     Vector centre = BoneLine.ALONG.times(bolt.at());
     double middle = shaft.section().middleRadius();
     double radius = nail.section().outer() / 2;
-    Six support =
-        CortexSupport.springs(shaft.material(), shaft.section(), bolt.diameter(), 1);
+    Six support = CortexSupport.springs(shaft.material(), shaft.section(), bolt.diameter(), 1);
     int inside = frame.node(centre);
     for (int side = -1; side <= 1; side += 2) {
       Vector at = centre.plus(out.times(side * middle));

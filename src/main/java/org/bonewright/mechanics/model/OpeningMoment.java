@@ -15,7 +15,10 @@ import org.bonewright.mechanics.section.HollowCircle;
  */
 final class OpeningMoment {
 
-  /** A screw within one radius of the fracture disturbs plane sections; chosen against finite elements. */
+  /**
+   * A screw within one radius of the fracture disturbs plane sections; chosen against finite
+   * elements.
+   */
   private static final double NEAR_SCREW = 0.8;
 
   private OpeningMoment() {}

@@ -2,7 +2,9 @@ package org.bonewright.mechanics.model;
 
 import org.bonewright.mechanics.answer.LoadAnswer;
 
-/** What the model says of a load: an answer, or why there is none. Never a number in place of it. */
+/**
+ * What the model says of a load: an answer, or why there is none. Never a number in place of it.
+ */
 public sealed interface Outcome {
 
   /** An answer. */

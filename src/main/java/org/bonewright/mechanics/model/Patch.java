@@ -8,8 +8,8 @@ import org.bonewright.mechanics.frame.Vector;
 import org.bonewright.mechanics.section.Material;
 
 /**
- * The patch under a pressed screw where the plate rests on the bone: how stiff it is, and what it can
- * bear before it tilts, slips or lifts. Stiffness of a circular patch on an elastic half-space:
+ * The patch under a pressed screw where the plate rests on the bone: how stiff it is, and what it
+ * can bear before it tilts, slips or lifts. Stiffness of a circular patch on an elastic half-space:
  * Mindlin; Johnson, Contact Mechanics (from memory).
  *
  * @param head the screw that presses
@@ -33,7 +33,8 @@ record Patch(Head.Pressed head, Material bone) {
     double across = slid ? 0 : 8 * bone.shear() * a / (2 - bone.poisson());
     double twist = slid ? 0 : 16.0 / 3 * bone.shear() * Math.pow(a, 3);
     double tilt = tilted ? 0 : 4.0 / 3 * star * Math.pow(a, 3);
-    return Link.springs(onBone, onPlate, at, axes, new Six(normal, across, across, twist, tilt, tilt));
+    return Link.springs(
+        onBone, onPlate, at, axes, new Six(normal, across, across, twist, tilt, tilt));
   }
 
   /** Return the force that still presses, in N, when the connection pulls with {@code apart}. */

@@ -29,8 +29,8 @@ record PatchStand(boolean tilted, boolean slid, boolean lifted, Six kept) {
   }
 
   /**
-   * Return it after the plate has left the bone: it resists nothing more. What it was pressed by has
-   * gone over into pull on the screw and stays so.
+   * Return it after the plate has left the bone: it resists nothing more. What it was pressed by
+   * has gone over into pull on the screw and stays so.
    */
   PatchStand afterLift(Six carried) {
     Six pull = new Six(kept.along() + carried.along(), 0, 0, 0, 0, 0);

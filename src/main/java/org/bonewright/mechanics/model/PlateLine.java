@@ -131,9 +131,7 @@ final class PlateLine {
 
   /** Return the point on its underside at a level. */
   Vector underside(double level) {
-    return outward
-        .times(axis - plate.section().thickness() / 2)
-        .plus(BoneLine.ALONG.times(level));
+    return outward.times(axis - plate.section().thickness() / 2).plus(BoneLine.ALONG.times(level));
   }
 
   /** Return the node at a screw. */

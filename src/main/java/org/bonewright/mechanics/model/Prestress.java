@@ -10,8 +10,8 @@ import org.bonewright.mechanics.frame.Six;
 
 /**
  * What keeps the bone ends pressed together before any load: the stretch of the first plate across
- * the fracture is set too short and bent, by so much that closed ends press with the wanted force at
- * the wanted place.
+ * the fracture is set too short and bent, by so much that closed ends press with the wanted force
+ * at the wanted place.
  *
  * @param shortening how much too short it is, in mm
  * @param kink how far it is bent at the level of the fracture, in rad
@@ -92,8 +92,7 @@ record Prestress(double shortening, double kink) {
             stretch -> {
               Six initial = new Six(-shortening, kink * stretch.to(), 0, 0, 0, kink);
               return new Pull(
-                  stretch.link(),
-                  joined.frame().stiffness(stretch.link()).times(initial));
+                  stretch.link(), joined.frame().stiffness(stretch.link()).times(initial));
             });
   }
 }

@@ -31,8 +31,7 @@ final class Response {
    * @param stands how the patches stand
    * @param prestress what the plate is set under before any load
    */
-  Response(
-      FixedBone fixed, Joined joined, Map<Integer, PatchStand> stands, Prestress prestress) {
+  Response(FixedBone fixed, Joined joined, Map<Integer, PatchStand> stands, Prestress prestress) {
     this.fixed = fixed;
     this.joined = joined;
     this.stands = Map.copyOf(stands);
@@ -82,9 +81,7 @@ final class Response {
         .map(
             rest ->
                 new Answer(
-                    joined
-                        .frame()
-                        .under(loads(load, share).pair(joined.ends(), rest.push())),
+                    joined.frame().under(loads(load, share).pair(joined.ends(), rest.push())),
                     Optional.of(rest)));
   }
 
@@ -134,9 +131,7 @@ final class Response {
   /** Return the forces in a link, with what the prestress of a plate takes from them. */
   Six force(Answer answer, int link) {
     Six force = answer.movements().force(link);
-    return pull.isPresent() && pull.get().link() == link
-        ? force.minus(pull.get().force())
-        : force;
+    return pull.isPresent() && pull.get().link() == link ? force.minus(pull.get().force()) : force;
   }
 
   /** Return the fixed bone. */

@@ -30,11 +30,7 @@ final class ScrewDemands {
   }
 
   private static ScrewDemand demand(
-      ScrewColumn column,
-      Response response,
-      Response.Answer answer,
-      Six patch,
-      PatchStand stand) {
+      ScrewColumn column, Response response, Response.Answer answer, Six patch, PatchStand stand) {
     PlateScrew screw = column.screw();
     Six neck = Six.NONE;
     double length = 0;
@@ -42,7 +38,9 @@ final class ScrewDemands {
       neck = response.force(answer, column.neck().getAsInt());
       length = column.free();
     }
-    double atPlate = Math.hypot(neck.aboutAway() - length * neck.across(), neck.aboutAcross() + length * neck.away());
+    double atPlate =
+        Math.hypot(
+            neck.aboutAway() - length * neck.across(), neck.aboutAcross() + length * neck.away());
     double atBone = Math.hypot(neck.aboutAway(), neck.aboutAcross());
     double moment = Math.max(atPlate, atBone);
     double area = Math.PI * screw.core() * screw.core() / 4;

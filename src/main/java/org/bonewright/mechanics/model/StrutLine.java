@@ -13,8 +13,8 @@ import org.bonewright.mechanics.frame.Vector;
 import org.bonewright.mechanics.section.BeamStiffness;
 
 /**
- * A strut on the axis of the bone: a node at each screw that passes through it. Where fewer than two
- * screws do, it carries nothing.
+ * A strut on the axis of the bone: a node at each screw that passes through it. Where fewer than
+ * two screws do, it carries nothing.
  */
 final class StrutLine {
 

@@ -53,8 +53,7 @@ class FrameTest {
   void a_stepped_beam_gives_as_its_pieces_one_after_another() {
     BeamStiffness thin = HollowCircle.solid(6).of(STEEL);
     BeamStiffness thick = HollowCircle.solid(9).of(STEEL);
-    List<Beams.Piece> pieces =
-        List.of(new Beams.Piece(70, thick), new Beams.Piece(30, thin));
+    List<Beams.Piece> pieces = List.of(new Beams.Piece(70, thick), new Beams.Piece(30, thin));
     Movements one = tip(new Vector(3, -2, 5), new Vector(40, 50, 60), pieces, List.of());
     Frame frame = new Frame();
     Vector step = new Vector(0, 0, 70);
@@ -90,13 +89,7 @@ class FrameTest {
     BeamStiffness bar = BAR.of(STEEL);
     frame.link(
         Beams.link(
-            1,
-            0,
-            new Vector(0, 0, 40),
-            TIP,
-            AWAY,
-            List.of(new Beams.Piece(60, bar)),
-            List.of()));
+            1, 0, new Vector(0, 0, 40), TIP, AWAY, List.of(new Beams.Piece(60, bar)), List.of()));
     frame.link(
         Beams.link(
             2, 1, ROOT, new Vector(0, 0, 40), AWAY, List.of(new Beams.Piece(40, bar)), List.of()));

@@ -50,9 +50,8 @@ class HoldOutTest {
   void the_first_screw_never_gives_later_than_the_block(
       @ForAll @Size(min = 2, max = 6) List<@DoubleRange(min = 200, max = 3000) Double> capacities,
       @ForAll @DoubleRange(min = -60, max = 160) double load) {
-    List<Double> at = java.util.stream.IntStream.range(0, capacities.size())
-        .mapToObj(i -> 18.0 * i)
-        .toList();
+    List<Double> at =
+        java.util.stream.IntStream.range(0, capacities.size()).mapToObj(i -> 18.0 * i).toList();
     HoldOut row = new HoldOut(at, capacities);
     double first = row.sequential(load).get(0);
     boolean pushed = presses(at, load, first, capacities);

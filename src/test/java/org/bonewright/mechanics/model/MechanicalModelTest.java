@@ -65,8 +65,7 @@ class MechanicalModelTest {
             Optional.empty());
     Stiffness stiff = new MechanicalModel(bone).stiffness().orElseThrow();
     double length = 200.1;
-    assertThat(stiff.axial())
-        .isCloseTo(15_000 * Constructs.TUBE.area() / length, within(1.0));
+    assertThat(stiff.axial()).isCloseTo(15_000 * Constructs.TUBE.area() / length, within(1.0));
     double bending = 15_000 * Constructs.TUBE.weak() / length / 1000 * Math.PI / 180;
     assertThat(stiff.bendingWeakPlus()).isCloseTo(bending, within(bending * 1e-4));
     assertThat(stiff.bendingStrong()).isCloseTo(bending, within(bending * 1e-4));
@@ -74,8 +73,7 @@ class MechanicalModelTest {
 
   @Test
   void a_longer_free_plate_is_softer_in_every_direction() {
-    Stiffness near =
-        stiffness(Constructs.plated(4, OPEN, LOCKED, -90, -54, -18, 18, 54, 90));
+    Stiffness near = stiffness(Constructs.plated(4, OPEN, LOCKED, -90, -54, -18, 18, 54, 90));
     Stiffness far = stiffness(Constructs.plated(4, OPEN, LOCKED, -90, -54, 54, 90));
     assertThat(far.axial()).isLessThan(near.axial());
     assertThat(far.bendingWeakPlus()).isLessThan(near.bendingWeakPlus());
@@ -230,8 +228,7 @@ class MechanicalModelTest {
   @Test
   void without_anything_across_the_gap_there_is_no_answer() {
     FixedBone bone = Constructs.plated(4, OPEN, LOCKED, 18, 54, 90);
-    assertThat(new MechanicalModel(bone).under(Load.axial(-100)))
-        .isInstanceOf(Outcome.None.class);
+    assertThat(new MechanicalModel(bone).under(Load.axial(-100))).isInstanceOf(Outcome.None.class);
   }
 
   private static LoadAnswer answer(FixedBone bone, Load load) {
