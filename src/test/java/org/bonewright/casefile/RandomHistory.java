@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 import java.util.function.BiFunction;
-import java.util.stream.Stream;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
@@ -43,17 +42,11 @@ public final class RandomHistory {
 
   /** Return a generator on all cases that can be read. */
   public static RandomHistory ofAllCases() {
-    try (Stream<Path> files = Files.walk(Path.of("cases"))) {
-      return new RandomHistory(
-          files
-              .filter(file -> file.toString().endsWith(".json"))
-              .sorted()
-              .map(RandomHistory::text)
-              .filter(text -> text.read().caseFile().isPresent())
-              .toList());
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    return new RandomHistory(
+        CaseFolder.files().stream()
+            .map(RandomHistory::text)
+            .filter(text -> text.read().caseFile().isPresent())
+            .toList());
   }
 
   private static CaseText text(Path file) {

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.bonewright.casefile.CaseFile;
+import org.bonewright.casefile.CaseFolder;
 import org.bonewright.casefile.checking.Intake;
 import org.bonewright.measures.Scene;
 import org.bonewright.measures.Subject;
@@ -29,13 +30,11 @@ final class CaseDrawings {
   }
 
   static List<Path> files() {
-    List<Path> files = new ArrayList<>();
-    for (String root : List.of("cases", "src/test/resources/valid")) {
-      try (Stream<Path> all = Files.walk(Path.of(root))) {
-        all.filter(file -> file.toString().endsWith(".json")).sorted().forEach(files::add);
-      } catch (IOException e) {
-        throw new UncheckedIOException(e);
-      }
+    List<Path> files = new ArrayList<>(CaseFolder.files());
+    try (Stream<Path> all = Files.walk(Path.of("src/test/resources/valid"))) {
+      all.filter(file -> file.toString().endsWith(".json")).sorted().forEach(files::add);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
     return files;
   }

@@ -3,7 +3,6 @@ package org.bonewright.measures;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
@@ -13,6 +12,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import org.bonewright.casefile.CaseFile;
+import org.bonewright.casefile.CaseFolder;
 import org.bonewright.casefile.CaseText;
 import org.bonewright.casefile.reading.CaseReader;
 import org.junit.jupiter.api.Nested;
@@ -28,11 +28,7 @@ class MeasureCatalogueTest {
 
   /** Return every file of the folder {@code cases} that is a case without a problem. */
   static List<Path> caseFiles() {
-    try (Stream<Path> files = Files.walk(Path.of("cases"))) {
-      return files.filter(file -> file.toString().endsWith(".json")).sorted().toList();
-    } catch (IOException exception) {
-      throw new UncheckedIOException(exception);
-    }
+    return CaseFolder.files();
   }
 
   @Nested

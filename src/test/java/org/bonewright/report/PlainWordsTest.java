@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.bonewright.casefile.CaseFolder;
 import org.bonewright.casefile.checking.Intake;
 import org.bonewright.principles.RuleSet;
 import org.bonewright.review.Question;
@@ -48,15 +49,8 @@ class PlainWordsTest {
   private static final Pattern PLACE = Pattern.compile("\\[[\\w./-]*\\]|\\w+(/\\w+)+");
   private static final Pattern HEADLINE = Pattern.compile("(?m)^\\S.*$");
 
-  static Stream<Path> cases() throws IOException {
-    try (Stream<Path> all = Files.walk(Path.of("cases"))) {
-      return all
-          .filter(file -> file.toString().endsWith(".json"))
-          .filter(file -> !file.startsWith(Path.of("cases", "bases")))
-          .sorted()
-          .toList()
-          .stream();
-    }
+  static Stream<Path> cases() {
+    return CaseFolder.files().stream().filter(file -> !file.startsWith(Path.of("cases", "bases")));
   }
 
   @ParameterizedTest
@@ -71,6 +65,15 @@ class PlainWordsTest {
     List<String> questions = review(file).questions().stream().map(Question::question).toList();
     assertThat(questions.stream().flatMap(PlainWordsTest::sentences))
         .allMatch(sentence -> sentence.split("\\s+", -1).length <= MOST_WORDS);
+  }
+
+  @ParameterizedTest
+  @MethodSource("cases")
+  void every_sentence_can_be_read_aloud_in_one_breath(Path file) throws IOException {
+    assertThat(Prose.sentences(new TextReport(false).render(review(file))))
+        .allSatisfy(
+            sentence ->
+                assertThat(sentence.split("\\s+", -1)).hasSizeLessThanOrEqualTo(MOST_WORDS));
   }
 
   @Test

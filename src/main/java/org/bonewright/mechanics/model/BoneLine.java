@@ -1,8 +1,7 @@
 package org.bonewright.mechanics.model;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.NavigableMap;
-import java.util.TreeMap;
 import org.bonewright.mechanics.construct.FixedBone;
 import org.bonewright.mechanics.frame.Beams;
 import org.bonewright.mechanics.frame.Frame;
@@ -15,8 +14,8 @@ final class BoneLine {
   static final Vector ALONG = new Vector(0, 0, 1);
   private static final Vector TOWARDS_PLATE = new Vector(1, 0, 0);
 
-  private final NavigableMap<Double, Integer> proximal = new TreeMap<>();
-  private final NavigableMap<Double, Integer> distal = new TreeMap<>();
+  private final LevelNodes proximal;
+  private final LevelNodes distal;
 
   /**
    * Lay the bone into a frame.
@@ -25,67 +24,60 @@ final class BoneLine {
    */
   BoneLine(Frame frame, FixedBone bone, List<Double> levels) {
     double half = bone.fracture().gap() / 2;
-    proximal.put(-half - bone.shaft().proximal(), 0);
-    proximal.put(-half, 0);
-    distal.put(half, 0);
-    distal.put(half + bone.shaft().distal(), 0);
-    levels.forEach(level -> (level < 0 ? proximal : distal).put(level, 0));
+    List<Double> near = new ArrayList<>(List.of(-half - bone.shaft().proximal(), -half));
+    List<Double> far = new ArrayList<>(List.of(half, half + bone.shaft().distal()));
+    levels.forEach(level -> (level < 0 ? near : far).add(level));
     BeamStiffness stiffness = bone.shaft().section().of(bone.shaft().material());
-    lay(frame, proximal, stiffness);
-    lay(frame, distal, stiffness);
+    this.proximal = lay(frame, near, stiffness);
+    this.distal = lay(frame, far, stiffness);
   }
 
-  private static void lay(
-      Frame frame, NavigableMap<Double, Integer> nodes, BeamStiffness stiffness) {
-    nodes.replaceAll((level, none) -> frame.node(ALONG.times(level)));
-    Double before = null;
-    for (double level : nodes.keySet()) {
-      if (before != null) {
-        frame.link(
-            Beams.link(
-                nodes.get(before),
-                nodes.get(level),
-                ALONG.times(before),
-                ALONG.times(level),
-                TOWARDS_PLATE,
-                List.of(new Beams.Piece(level - before, stiffness)),
-                List.of()));
-      }
-      before = level;
+  private static LevelNodes lay(Frame frame, List<Double> levels, BeamStiffness stiffness) {
+    LevelNodes nodes = new LevelNodes(frame, levels, ALONG::times);
+    List<Double> inOrder = nodes.levels();
+    for (int i = 1; i < inOrder.size(); i++) {
+      double from = inOrder.get(i - 1);
+      double to = inOrder.get(i);
+      frame.link(
+          Beams.link(
+              nodes.at(from),
+              nodes.at(to),
+              ALONG.times(from),
+              ALONG.times(to),
+              TOWARDS_PLATE,
+              List.of(new Beams.Piece(to - from, stiffness)),
+              List.of()));
     }
+    return nodes;
   }
 
   /** Return the node at a level that something crosses. */
   int at(double level) {
-    Integer node = (level < 0 ? proximal : distal).get(level);
-    if (node == null) {
-      throw new IllegalArgumentException("nothing crosses the bone at " + level);
-    }
-    return node;
+    return (level < 0 ? proximal : distal).at(level);
   }
 
   /** Return the node that is held. */
   int held() {
-    return proximal.firstEntry().getValue();
+    return proximal.at(proximal.first());
   }
 
   /** Return the node that is loaded. */
   int loaded() {
-    return distal.lastEntry().getValue();
+    return distal.at(distal.last());
   }
 
   /** Return how far the loaded node lies beyond the centre of the fracture, in mm. */
   double reach() {
-    return distal.lastKey();
+    return distal.last();
   }
 
   /** Return the end of the proximal fragment. */
   int proximalEnd() {
-    return proximal.lastEntry().getValue();
+    return proximal.at(proximal.last());
   }
 
   /** Return the end of the distal fragment. */
   int distalEnd() {
-    return distal.firstEntry().getValue();
+    return distal.at(distal.first());
   }
 }

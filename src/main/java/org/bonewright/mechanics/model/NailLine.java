@@ -2,8 +2,6 @@ package org.bonewright.mechanics.model;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.NavigableMap;
-import java.util.TreeMap;
 import org.bonewright.mechanics.construct.MetalNail;
 import org.bonewright.mechanics.construct.Shaft;
 import org.bonewright.mechanics.frame.Axes;
@@ -31,29 +29,27 @@ final class NailLine {
   private final List<PlateLine.Stretch> stretches = new ArrayList<>();
 
   NailLine(Frame frame, MetalNail nail, Shaft shaft, BoneLine bone) {
-    NavigableMap<Double, Integer> nodes = new TreeMap<>();
-    nail.bolts().forEach(bolt -> nodes.put(bolt.at(), 0));
-    nodes.replaceAll((level, none) -> frame.node(BoneLine.ALONG.times(level)));
+    List<Double> levels = nail.bolts().stream().map(MetalNail.Bolt::at).toList();
+    LevelNodes nodes = new LevelNodes(frame, levels, BoneLine.ALONG::times);
     BeamStiffness stiffness = nail.section().of(nail.material());
-    Double before = null;
-    for (double level : nodes.keySet()) {
-      if (before != null) {
-        int link =
-            frame.link(
-                Beams.link(
-                    nodes.get(before),
-                    nodes.get(level),
-                    BoneLine.ALONG.times(before),
-                    BoneLine.ALONG.times(level),
-                    new Vector(1, 0, 0),
-                    List.of(new Beams.Piece(level - before, stiffness)),
-                    List.of()));
-        stretches.add(new PlateLine.Stretch(before, level, link));
-      }
-      before = level;
+    List<Double> inOrder = nodes.levels();
+    for (int i = 1; i < inOrder.size(); i++) {
+      double from = inOrder.get(i - 1);
+      double to = inOrder.get(i);
+      int link =
+          frame.link(
+              Beams.link(
+                  nodes.at(from),
+                  nodes.at(to),
+                  BoneLine.ALONG.times(from),
+                  BoneLine.ALONG.times(to),
+                  new Vector(1, 0, 0),
+                  List.of(new Beams.Piece(to - from, stiffness)),
+                  List.of()));
+      stretches.add(new PlateLine.Stretch(from, to, link));
     }
     nail.bolts()
-        .forEach(bolt -> bolt(frame, nail, bolt, shaft, nodes.get(bolt.at()), bone.at(bolt.at())));
+        .forEach(bolt -> bolt(frame, nail, bolt, shaft, nodes.at(bolt.at()), bone.at(bolt.at())));
   }
 
   private static void bolt(

@@ -33,7 +33,7 @@ final class PlateLine {
   private final MetalPlate plate;
   private final Vector outward;
   private final double axis;
-  private final NavigableMap<Double, Integer> nodes = new TreeMap<>();
+  private final LevelNodes nodes;
   private final List<Stretch> stretches = new ArrayList<>();
 
   /**
@@ -48,7 +48,7 @@ final class PlateLine {
     this.axis = plate.axisFrom(outer);
     NavigableMap<Double, PlateScrew> byLevel = new TreeMap<>();
     screws.forEach(screw -> byLevel.put(screw.at(), screw));
-    byLevel.keySet().forEach(level -> nodes.put(level, frame.node(point(level))));
+    this.nodes = new LevelNodes(frame, byLevel.keySet(), this::point);
     PlateScrew before = null;
     for (PlateScrew screw : byLevel.values()) {
       if (before != null) {
@@ -136,11 +136,7 @@ final class PlateLine {
 
   /** Return the node at a screw. */
   int node(double level) {
-    Integer node = nodes.get(level);
-    if (node == null) {
-      throw new IllegalArgumentException("no screw at " + level);
-    }
-    return node;
+    return nodes.at(level);
   }
 
   /** Return the stretches from proximal to distal. */

@@ -24,24 +24,28 @@ final class StrutLine {
   private static final double LEAST_FREE = 0.05;
 
   private final Optional<BoneStrut> strut;
-  private final NavigableMap<Double, Integer> nodes = new TreeMap<>();
+  private final LevelNodes nodes;
   private final List<PlateLine.Stretch> stretches = new ArrayList<>();
 
   StrutLine(Frame frame, Optional<BoneStrut> strut, List<PlateScrew> screws) {
     this.strut = strut;
-    strut.ifPresent(inside -> lay(frame, inside, screws));
+    NavigableMap<Double, Double> stiff =
+        strut.map(inside -> stiffened(inside, screws)).orElseGet(TreeMap::new);
+    this.nodes = new LevelNodes(frame, stiff.keySet(), BoneLine.ALONG::times);
+    strut.ifPresent(inside -> lay(frame, inside, stiff));
   }
 
-  private void lay(Frame frame, BoneStrut inside, List<PlateScrew> screws) {
+  /** Return the length that a screw stiffens at each level; nothing for fewer than two levels. */
+  private static NavigableMap<Double, Double> stiffened(BoneStrut inside, List<PlateScrew> screws) {
     NavigableMap<Double, Double> stiff = new TreeMap<>();
     screws.stream()
         .filter(screw -> screw.at() >= inside.from() && screw.at() <= inside.to())
         .filter(screw -> screw.far() > 0)
         .forEach(screw -> stiff.merge(screw.at(), screw.core() * STIFFENS, Math::max));
-    if (stiff.size() < 2) {
-      return;
-    }
-    stiff.keySet().forEach(level -> nodes.put(level, frame.node(BoneLine.ALONG.times(level))));
+    return stiff.size() < 2 ? new TreeMap<>() : stiff;
+  }
+
+  private void lay(Frame frame, BoneStrut inside, NavigableMap<Double, Double> stiff) {
     BeamStiffness solid = inside.section().of(inside.material());
     Double before = null;
     for (double level : stiff.keySet()) {
@@ -64,8 +68,8 @@ final class StrutLine {
     int link =
         frame.link(
             Beams.link(
-                nodes.getOrDefault(from, -1),
-                nodes.getOrDefault(to, -1),
+                nodes.at(from),
+                nodes.at(to),
                 BoneLine.ALONG.times(from),
                 BoneLine.ALONG.times(to),
                 new Vector(1, 0, 0),
@@ -79,10 +83,10 @@ final class StrutLine {
 
   /** Return the two walls that a screw at this level passes, the near one first. */
   List<ScrewColumn.Wall> walls(double level) {
-    Integer node = nodes.get(level);
-    if (node == null || strut.isEmpty()) {
+    if (strut.isEmpty() || !nodes.has(level)) {
       return List.of();
     }
+    int node = nodes.at(level);
     BoneStrut inside = strut.get();
     double middle = inside.section().middleRadius();
     return List.of(
