@@ -155,12 +155,14 @@ public record Construct(List<Held> implants, boolean known) {
   /** Return the kind of implant that holds nothing any more after such a failure. */
   private static Optional<Class<? extends Implant>> failedMetal(FailureMode mode) {
     return switch (mode) {
-      case SCREWS_PULLED_OUT_IN_SEQUENCE,
+      case SCREWS_PULLED_OUT,
+          SCREWS_PULLED_OUT_IN_SEQUENCE,
           PLATE_PULLED_OFF_AS_BLOCK,
+          PLATE_BROKEN,
           PLATE_BROKEN_AT_EMPTY_HOLE,
           PLATE_BROKEN_AT_FILLED_HOLE ->
           Optional.of(Plate.class);
-      case NAIL_BROKEN_AT_BOLT_HOLE, NAIL_BROKEN_MID_SHAFT -> Optional.of(Nail.class);
+      case NAIL_BROKEN, NAIL_BROKEN_AT_BOLT_HOLE, NAIL_BROKEN_MID_SHAFT -> Optional.of(Nail.class);
       case PINS_LOOSE -> Optional.of(ExternalFixator.class);
       default -> Optional.empty();
     };

@@ -1,6 +1,7 @@
 package org.bonewright.measures;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.SortedSet;
@@ -42,6 +43,31 @@ public sealed interface Reading {
       min = withoutDust(min);
       max = withoutDust(max);
       missing = List.copyOf(missing);
+    }
+
+    /**
+     * Return the amount that is one of several, nobody knows which.
+     *
+     * @param several one at least
+     * @param which what would settle which it is; asked for only where they differ
+     */
+    public static Amount oneOf(List<Amount> several, MissingFact which) {
+      double min = several.stream().mapToDouble(Amount::min).min().orElseThrow();
+      double max = several.stream().mapToDouble(Amount::max).max().orElseThrow();
+      boolean differ = several.stream().anyMatch(one -> one.min() != min || one.max() != max);
+      Set<MissingFact> missing = new LinkedHashSet<>();
+      several.forEach(one -> missing.addAll(one.missing()));
+      if (differ) {
+        missing.add(which);
+      }
+      return new Amount(
+          min,
+          max,
+          several.stream().anyMatch(one -> one.kind() == Kind.ASSUMED)
+              ? Kind.ASSUMED
+              : several.get(0).kind(),
+          several.stream().map(Amount::working).distinct().collect(Collectors.joining(", or ")),
+          List.copyOf(missing));
     }
 
     /** 16.1 − 14.6 must not lie above a limit of 1.5: beyond the ninth decimal nothing is meant. */
@@ -167,6 +193,6 @@ public sealed interface Reading {
     return new ArrayList<>(
         Stream.of(readings)
             .flatMap(reading -> reading.missing().stream())
-            .collect(Collectors.toCollection(java.util.LinkedHashSet::new)));
+            .collect(Collectors.toCollection(LinkedHashSet::new)));
   }
 }

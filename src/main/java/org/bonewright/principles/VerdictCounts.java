@@ -8,12 +8,15 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.bonewright.bone.Construct;
+import org.bonewright.casefile.FailureMode;
 import org.bonewright.casefile.Operation;
 import org.bonewright.casefile.Outcome;
 import org.bonewright.measures.Definition;
 import org.bonewright.measures.Kind;
+import org.bonewright.measures.MissingFact;
 import org.bonewright.measures.Reading;
 import org.bonewright.measures.Subject;
+import org.bonewright.measures.WhichMode;
 import org.bonewright.measures.history.Factor;
 
 /**
@@ -74,19 +77,25 @@ final class VerdictCounts {
     if (failed.isEmpty()) {
       return new Reading.None("no failure with a mode before");
     }
-    Set<String> causes = new HashSet<>();
-    failed
-        .flatMap(Operation::outcome)
-        .flatMap(Outcome::mode)
-        .ifPresent(mode -> Factor.of(mode).forEach(factor -> causes.add(factor.word())));
+    FailureMode mode = failed.flatMap(Operation::outcome).flatMap(Outcome::mode).orElseThrow();
+    List<Reading.Amount> counts =
+        Factor.mayBe(mode).stream()
+            .map(factors -> count(id, failed.get(), factors, subject))
+            .toList();
+    return Reading.Amount.oneOf(
+        counts, new MissingFact(failed.get().id() + "/outcome/mode", WhichMode.question(mode)));
+  }
+
+  private Reading.Amount count(String id, Operation failed, Set<Factor> factors, Subject subject) {
+    List<String> causes = factors.stream().map(Factor::word).toList();
     List<Judgement> then =
-        bySubject.getOrDefault(failed.get().id(), List.of()).stream()
+        bySubject.getOrDefault(failed.id(), List.of()).stream()
             .filter(j -> causes.contains(j.card().cause()))
             .toList();
     return id.equals(UNMET_BEFORE) ? unmet(then) : cured(then, subject);
   }
 
-  private static Reading unmet(List<Judgement> then) {
+  private static Reading.Amount unmet(List<Judgement> then) {
     List<String> certain =
         then.stream().filter(j -> j.is(VerdictKind.UNMET)).map(j -> j.card().id()).toList();
     long possible =
@@ -104,7 +113,7 @@ final class VerdictCounts {
         List.of());
   }
 
-  private Reading cured(List<Judgement> then, Subject subject) {
+  private Reading.Amount cured(List<Judgement> then, Subject subject) {
     Set<String> unmetThen = new HashSet<>();
     then.stream().filter(j -> j.is(VerdictKind.UNMET)).forEach(j -> unmetThen.add(j.card().id()));
     List<Judgement> now =

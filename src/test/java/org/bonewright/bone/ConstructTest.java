@@ -135,8 +135,10 @@ class ConstructTest {
     @ParameterizedTest
     @ValueSource(
         strings = {
+          "screws-pulled-out",
           "screws-pulled-out-in-sequence",
           "plate-pulled-off-as-block",
+          "plate-broken",
           "plate-broken-at-empty-hole",
           "plate-broken-at-filled-hole"
         })
@@ -145,7 +147,7 @@ class ConstructTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"nail-broken-at-bolt-hole", "nail-broken-mid-shaft"})
+    @ValueSource(strings = {"nail-broken", "nail-broken-at-bolt-hole", "nail-broken-mid-shaft"})
     void nor_does_a_broken_nail(String mode) {
       assertThat(held(after(fixation(NAIL) + failed(mode), "fixation: []"))).isEmpty();
     }

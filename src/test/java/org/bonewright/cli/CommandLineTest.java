@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
+import org.bonewright.casefile.CaseText;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -271,6 +272,16 @@ class CommandLineTest {
           .contains("/patient/ageYears")
           .contains("/injury/pattern")
           .contains("/findings/0/infection/crpMgL");
+    }
+
+    @Test
+    void check_todo_asks_which_of_two_modes_it_was(@TempDir Path folder) throws IOException {
+      Path file = folder.resolve("broken.json");
+      Files.writeString(file, CaseText.plated().redone("plate-broken").tree().toString());
+
+      assertThat(run("check", file.toString(), "--todo").out())
+          .contains("/operations/0/outcome/mode")
+          .contains("Which was it: plate-broken-at-empty-hole or plate-broken-at-filled-hole?");
     }
 
     @Test

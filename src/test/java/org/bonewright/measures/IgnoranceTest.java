@@ -20,6 +20,8 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.bonewright.casefile.CaseFile;
 import org.bonewright.casefile.CaseText;
+import org.bonewright.casefile.FailureMode;
+import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
 
 /**
@@ -142,6 +144,30 @@ class IgnoranceTest {
         without(text, pointer)
             .ifPresent(less -> lessCertain(before, readings(less.file()), pointer));
       }
+    }
+  }
+
+  @Test
+  void no_reading_becomes_more_certain_when_only_one_of_two_modes_is_told() {
+    for (int c = 0; c < CASES.size(); c += 2) {
+      CaseText text = CASES.get(c);
+      for (int i = 0; i < text.tree().path("operations").size(); i++) {
+        String outcome = "/operations/" + i + "/outcome";
+        for (FailureMode mode : FailureMode.values()) {
+          if (!mode.isExact() && text.tree().at(outcome + "/mode").isString()) {
+            mode.possible().forEach(exact -> lessCertain(text, outcome, exact, mode));
+          }
+        }
+      }
+    }
+  }
+
+  private static void lessCertain(
+      CaseText text, String outcome, FailureMode exact, FailureMode either) {
+    CaseText told = text.at(outcome, "{mode: '" + Words.written(exact) + "'}");
+    CaseText less = text.at(outcome, "{mode: '" + Words.written(either) + "'}");
+    if (told.read().caseFile().isPresent()) {
+      lessCertain(readings(told.file()), readings(less.file()), outcome + "/mode");
     }
   }
 

@@ -8,6 +8,7 @@ import org.bonewright.casefile.FailureMode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** The table of how failures read. */
 class FailureTableTest {
@@ -32,6 +33,17 @@ class FailureTableTest {
                 .failures()
                 .place(FailureMode.SCREWS_PULLED_OUT_IN_SEQUENCE, "nail-diameter-fits-isthmus"))
         .isEmpty();
+  }
+
+  @ParameterizedTest
+  @EnumSource(FailureMode.class)
+  void a_mode_that_leaves_two_open_looks_at_what_either_looks_at(FailureMode mode) {
+    List<String> either =
+        mode.possible().stream()
+            .flatMap(exact -> RULES.failures().principlesOf(exact).stream())
+            .distinct()
+            .toList();
+    assertThat(RULES.failures().principlesOf(mode)).containsExactlyInAnyOrderElementsOf(either);
   }
 
   @ParameterizedTest(name = "{0} after {1} to {2} weeks: {3}")

@@ -40,6 +40,13 @@ class FailureReasonsTest {
   }
 
   @Test
+  void where_one_of_two_modes_is_told_what_stands_in_either_row_fits() {
+    Chapter broken = first(faulty().redone("plate-broken"));
+    assertThat(causes(broken.fits())).contains("gap").doesNotContain("hold");
+    assertThat(broken.fits().get(0).placedBy()).isEqualTo("failure mode");
+  }
+
+  @Test
   void without_a_mode_nothing_fits_and_the_order_is_by_time_then_severity() {
     Chapter unread = first(faulty().at("/operations/0", "{outcome: {result: 'failed', day: 15}}"));
     assertThat(unread.fits()).isEmpty();

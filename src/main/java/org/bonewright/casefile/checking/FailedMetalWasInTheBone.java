@@ -44,14 +44,20 @@ final class FailedMetalWasInTheBone implements Check {
   /** Return the kinds of implant one of which must be there; empty when none need be. */
   private static Set<Class<? extends Implant>> culprits(FailureMode mode) {
     return switch (mode) {
-      case SCREWS_PULLED_OUT_IN_SEQUENCE,
+      case SCREWS_PULLED_OUT,
+          SCREWS_PULLED_OUT_IN_SEQUENCE,
           PLATE_PULLED_OFF_AS_BLOCK,
+          PLATE_BROKEN,
           PLATE_BROKEN_AT_EMPTY_HOLE,
           PLATE_BROKEN_AT_FILLED_HOLE,
           PLATE_BENT ->
           Set.of(Plate.class);
       case SCREW_BROKEN, ALL_SCREWS_LUCENT -> Set.of(Plate.class, LagScrew.class);
-      case BOLT_BROKEN, BOLT_BACKED_OUT, NAIL_BROKEN_AT_BOLT_HOLE, NAIL_BROKEN_MID_SHAFT ->
+      case BOLT_BROKEN,
+          BOLT_BACKED_OUT,
+          NAIL_BROKEN,
+          NAIL_BROKEN_AT_BOLT_HOLE,
+          NAIL_BROKEN_MID_SHAFT ->
           Set.of(Nail.class);
       case CERCLAGE_CUT_THROUGH -> Set.of(Cerclage.class);
       case STRUT_RESORBED -> Set.of(Strut.class);

@@ -3,7 +3,9 @@ package org.bonewright.casefile.checking;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.bonewright.casefile.CaseFile;
+import org.bonewright.casefile.FailureMode;
 import org.bonewright.casefile.Finding;
 import org.bonewright.casefile.Implant;
 import org.bonewright.casefile.InfectionSigns;
@@ -71,9 +73,23 @@ public final class MinimumSet {
     boolean failed =
         operation.outcome().map(o -> o.result() == Outcome.Result.FAILED).orElse(false);
     if (failed) {
-      need(operation.outcome().flatMap(Outcome::mode), at + "/outcome/mode", "How did it fail?");
+      mode(operation.outcome().flatMap(Outcome::mode), at + "/outcome/mode");
       need(operation.outcome().flatMap(Outcome::day), at + "/outcome/day", "When did it fail?");
     }
+  }
+
+  /** A mode that leaves open which of two it was is on file; what it leaves open is asked for. */
+  private void mode(Optional<FailureMode> mode, String pointer) {
+    need(
+        mode.filter(FailureMode::isExact),
+        pointer,
+        mode.map(MinimumSet::whichOf).orElse("How did it fail?"));
+  }
+
+  private static String whichOf(FailureMode mode) {
+    return "Which was it: "
+        + mode.possible().stream().map(Wording::asWritten).collect(Collectors.joining(" or "))
+        + "?";
   }
 
   private void now() {

@@ -91,14 +91,15 @@ public final class InWords {
         + nail.lengthMm().map(l -> ", " + number(l) + " mm long").orElse("")
         + ", "
         + at(metal.path(), "bolt", nail.bolts().map(List<Bolt>::size))
-        + standing
-            .nailBroke(metal)
-            .map(
-                mode ->
-                    mode == FailureMode.NAIL_BROKEN_MID_SHAFT
-                        ? "; broken in mid-shaft"
-                        : "; broken at a bolt hole")
-            .orElse("");
+        + standing.nailBroke(metal).map(InWords::broken).orElse("");
+  }
+
+  private static String broken(FailureMode mode) {
+    return switch (mode) {
+      case NAIL_BROKEN_MID_SHAFT -> "; broken in mid-shaft";
+      case NAIL_BROKEN_AT_BOLT_HOLE -> "; broken at a bolt hole";
+      default -> "; broken, at which level is not recorded";
+    };
   }
 
   private String at(String path, String what, Optional<Integer> count) {

@@ -152,10 +152,7 @@ public final class Standing {
     boolean broke =
         by.outcome()
             .flatMap(outcome -> outcome.mode())
-            .map(
-                mode ->
-                    mode == FailureMode.PLATE_BROKEN_AT_EMPTY_HOLE
-                        || mode == FailureMode.PLATE_BROKEN_AT_FILLED_HOLE)
+            .map(mode -> mode.isA(FailureMode.PLATE_BROKEN))
             .orElse(false);
     return broke && plates == 1 && !plate.id().isEmpty()
         ? by.outcome().flatMap(outcome -> outcome.hole())
@@ -169,10 +166,7 @@ public final class Standing {
     return metal.implant() instanceof Nail && nails == 1
         ? by.outcome()
             .flatMap(outcome -> outcome.mode())
-            .filter(
-                mode ->
-                    mode == FailureMode.NAIL_BROKEN_AT_BOLT_HOLE
-                        || mode == FailureMode.NAIL_BROKEN_MID_SHAFT)
+            .filter(mode -> mode.isA(FailureMode.NAIL_BROKEN))
         : Optional.empty();
   }
 

@@ -1,7 +1,9 @@
 package org.bonewright.measures.history;
 
 import java.util.EnumSet;
+import java.util.LinkedHashSet;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.bonewright.casefile.FailureMode;
 import org.bonewright.measures.Words;
 
@@ -20,13 +22,25 @@ public enum Factor {
   LOAD;
 
   /**
+   * Return the factors that a failure mode points to: one set, or one for each of the two modes
+   * that it leaves open where they point to different factors.
+   */
+  public static Set<Set<Factor>> mayBe(FailureMode mode) {
+    return mode.possible().stream()
+        .map(Factor::of)
+        .collect(Collectors.toCollection(LinkedHashSet::new));
+  }
+
+  /**
    * Return the factors that a failure mode points to.
    *
    * <p>After the textbook reading of failures (AO Principles, from memory): a plate that breaks at
    * an empty hole points to gap and length, screws that back out in sequence to hold and length, a
    * plate that comes off as a block to hold, and so on.
+   *
+   * @throws IllegalArgumentException if the mode leaves open which of two it was
    */
-  public static Set<Factor> of(FailureMode mode) {
+  static Set<Factor> of(FailureMode mode) {
     return switch (mode) {
       case PLATE_BROKEN_AT_EMPTY_HOLE -> EnumSet.of(GAP, LENGTH);
       case PLATE_BROKEN_AT_FILLED_HOLE -> EnumSet.of(GAP, LENGTH, LOAD);
@@ -44,6 +58,8 @@ public enum Factor {
       case NO_UNION_METAL_INTACT -> EnumSet.of(BIOLOGY, GAP, CONCEPT);
       case CALLUS_LINE_OPEN -> EnumSet.of(CONCEPT, HOLD, LENGTH, NAIL);
       case DEFORMITY -> EnumSet.of(ALIGNMENT, HOLD);
+      case SCREWS_PULLED_OUT, PLATE_BROKEN, NAIL_BROKEN ->
+          throw new IllegalArgumentException("two modes: " + mode);
     };
   }
 

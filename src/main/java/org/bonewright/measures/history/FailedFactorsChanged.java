@@ -12,6 +12,7 @@ import org.bonewright.measures.Kind;
 import org.bonewright.measures.Measure;
 import org.bonewright.measures.Reading;
 import org.bonewright.measures.Scene;
+import org.bonewright.measures.WhichMode;
 import org.bonewright.measures.Words;
 
 /** How many of the factors that the last failure points to are changed. */
@@ -46,14 +47,23 @@ final class FailedFactorsChanged implements Measure {
       return Reading.unknown(
           scene.missingInCase(id + "/outcome/mode", "How did " + id + " fail: what broke?"));
     }
-    return count(new FactorChange(then.get(), scene), mode.get(), scene);
+    FactorChange change = new FactorChange(then.get(), scene);
+    List<Reading.Amount> counts =
+        Factor.mayBe(mode.get()).stream()
+            .map(factors -> count(change, mode.get(), factors, scene))
+            .toList();
+    return counts.size() == 1
+        ? counts.get(0)
+        : Reading.Amount.oneOf(
+            counts, scene.missingInCase(id + "/outcome/mode", WhichMode.question(mode.get())));
   }
 
-  private static Reading count(FactorChange change, FailureMode mode, Scene scene) {
+  private static Reading.Amount count(
+      FactorChange change, FailureMode mode, Set<Factor> factors, Scene scene) {
     List<String> changed = new ArrayList<>();
     List<String> open = new ArrayList<>();
     List<String> same = new ArrayList<>();
-    for (Factor factor : Factor.of(mode)) {
+    for (Factor factor : factors) {
       Optional<Boolean> answer = change.of(factor);
       (answer.isEmpty() ? open : answer.get() ? changed : same).add(factor.word());
     }

@@ -14,6 +14,8 @@ import org.bonewright.measures.Kind;
 import org.bonewright.measures.Measure;
 import org.bonewright.measures.Reading;
 import org.bonewright.measures.Scene;
+import org.bonewright.measures.WhichMode;
+import org.bonewright.measures.Words;
 
 /** Whether conventional screws came loose in this bone before. */
 final class LoosenedBefore implements Measure {
@@ -52,16 +54,24 @@ final class LoosenedBefore implements Measure {
                 Reading.words(
                     Set.of("yes", "no"),
                     Kind.FACT,
-                    "how " + operation.id() + " ended is not recorded",
+                    mode(operation)
+                        .map(mode -> operation.id() + ": " + Words.of(mode))
+                        .orElse("how " + operation.id() + " ended is not recorded"),
                     scene.missingInCase(
                         operation.id() + "/outcome/mode",
-                        "How did " + operation.id() + " fail: did screws come loose?")))
+                        mode(operation)
+                            .map(WhichMode::question)
+                            .orElse(
+                                "How did " + operation.id() + " fail: did screws come loose?"))))
         .orElseGet(() -> Reading.word("no", "none recorded"));
   }
 
   private static boolean pulledOut(Operation operation) {
-    return operation.outcome().flatMap(Outcome::mode).stream()
-        .anyMatch(mode -> mode == FailureMode.SCREWS_PULLED_OUT_IN_SEQUENCE);
+    return mode(operation).equals(Optional.of(FailureMode.SCREWS_PULLED_OUT_IN_SEQUENCE));
+  }
+
+  private static Optional<FailureMode> mode(Operation operation) {
+    return operation.outcome().flatMap(Outcome::mode);
   }
 
   private static boolean seenLoose(Scene scene, Operation operation) {
@@ -75,16 +85,20 @@ final class LoosenedBefore implements Measure {
         .anyMatch(row -> scene.subject().knowsState(row.stateDay()));
   }
 
-  /** A plate, or an implant not stated, that failed or may have, nobody says how. */
+  /**
+   * A plate, or an implant not stated, that failed or may have, nobody says how; or screws that
+   * pulled out, nobody says in which order.
+   */
   private static boolean untold(Operation operation) {
+    if (mode(operation).isPresent()) {
+      return mode(operation).get() == FailureMode.SCREWS_PULLED_OUT;
+    }
     boolean plate =
         operation
             .fixation()
             .map(put -> put.stream().anyMatch(Plate.class::isInstance))
             .orElse(true);
     Optional<Outcome> outcome = operation.outcome();
-    return plate
-        && outcome.flatMap(Outcome::mode).isEmpty()
-        && outcome.map(o -> MAY_HAVE_FAILED.contains(o.result())).orElse(true);
+    return plate && outcome.map(o -> MAY_HAVE_FAILED.contains(o.result())).orElse(true);
   }
 }

@@ -1,9 +1,9 @@
 package org.bonewright.measures.hold;
 
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import org.bonewright.casefile.FailureMode;
 import org.bonewright.casefile.Operation;
 import org.bonewright.casefile.Outcome;
@@ -13,12 +13,10 @@ import org.bonewright.measures.Kind;
 import org.bonewright.measures.Measure;
 import org.bonewright.measures.Reading;
 import org.bonewright.measures.Scene;
+import org.bonewright.measures.WhichMode;
 
 /** In which pattern the screws of the operation before came loose. */
 final class LooseningPattern implements Measure {
-
-  private static final Set<FailureMode> PLATE_BROKE =
-      EnumSet.of(FailureMode.PLATE_BROKEN_AT_EMPTY_HOLE, FailureMode.PLATE_BROKEN_AT_FILLED_HOLE);
 
   @Override
   public Definition definition() {
@@ -45,7 +43,7 @@ final class LooseningPattern implements Measure {
     }
     Operation failed = before.get();
     Optional<FailureMode> mode = failed.outcome().flatMap(Outcome::mode);
-    if (mode.map(PLATE_BROKE::contains).orElse(false)) {
+    if (mode.map(m -> m.isA(FailureMode.PLATE_BROKEN)).orElse(false)) {
       return Reading.word("no", "the plate of " + failed.id() + " broke");
     }
     if (mode.equals(Optional.of(FailureMode.SCREWS_PULLED_OUT_IN_SEQUENCE))) {
@@ -54,6 +52,27 @@ final class LooseningPattern implements Measure {
     if (mode.equals(Optional.of(FailureMode.ALL_SCREWS_LUCENT))) {
       return Reading.word("all", "recorded of " + failed.id());
     }
+    Reading seen = asSeen(scene, failed, mode);
+    return mode.equals(Optional.of(FailureMode.SCREWS_PULLED_OUT))
+        ? inTurnOr(seen, scene, failed)
+        : seen;
+  }
+
+  /** Screws pulled out: in sequence, or all at once, and then what was seen of them counts. */
+  private static Reading inTurnOr(Reading seen, Scene scene, Operation failed) {
+    Set<String> words = new TreeSet<>(Set.of("in-turn"));
+    if (seen instanceof Reading.Word word) {
+      words.addAll(word.possible());
+    }
+    return Reading.words(
+        words,
+        Kind.FACT,
+        "screws of " + failed.id() + " pulled out",
+        scene.missingInCase(
+            failed.id() + "/outcome/mode", WhichMode.question(FailureMode.SCREWS_PULLED_OUT)));
+  }
+
+  private static Reading asSeen(Scene scene, Operation failed, Optional<FailureMode> mode) {
     List<LooseScrews> plates = plates(scene, failed);
     if (plates.stream().anyMatch(LooseScrews::all)) {
       return Reading.word("all", "every screw of " + failed.id() + " loose");

@@ -33,9 +33,7 @@ final class NailBrokeBefore implements Measure {
     String id = then.get().operation().id();
     Optional<FailureMode> mode = then.get().operation().outcome().flatMap(Outcome::mode);
     if (mode.isPresent()) {
-      boolean broke =
-          mode.get() == FailureMode.NAIL_BROKEN_AT_BOLT_HOLE
-              || mode.get() == FailureMode.NAIL_BROKEN_MID_SHAFT;
+      boolean broke = mode.get().isA(FailureMode.NAIL_BROKEN);
       return Reading.word(broke ? "yes" : "no", id + ": " + Words.of(mode.get()));
     }
     boolean lasted =

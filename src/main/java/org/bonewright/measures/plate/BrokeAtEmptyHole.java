@@ -1,6 +1,7 @@
 package org.bonewright.measures.plate;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.bonewright.casefile.FailureMode;
 import org.bonewright.casefile.Operation;
@@ -11,6 +12,8 @@ import org.bonewright.measures.Kind;
 import org.bonewright.measures.Measure;
 import org.bonewright.measures.Reading;
 import org.bonewright.measures.Scene;
+import org.bonewright.measures.WhichMode;
+import org.bonewright.measures.Words;
 
 /** Whether an earlier plate broke at an empty hole. */
 final class BrokeAtEmptyHole implements Measure {
@@ -40,22 +43,29 @@ final class BrokeAtEmptyHole implements Measure {
                 Reading.words(
                     Set.of("yes", "no"),
                     Kind.FACT,
-                    "how " + untold.id() + " ended is not recorded",
+                    mode(untold)
+                        .map(mode -> untold.id() + ": " + Words.of(mode))
+                        .orElse("how " + untold.id() + " ended is not recorded"),
                     scene.missingInCase(
                         untold.id() + "/outcome/mode",
-                        "How did " + untold.id() + " fail: what broke?")))
+                        mode(untold)
+                            .map(WhichMode::question)
+                            .orElse("How did " + untold.id() + " fail: what broke?"))))
         .orElseGet(() -> Reading.word("no", "no plate recorded as broken at an empty hole"));
   }
 
   private static boolean broke(Operation operation) {
-    return operation
-        .outcome()
-        .flatMap(Outcome::mode)
-        .map(mode -> mode == FailureMode.PLATE_BROKEN_AT_EMPTY_HOLE)
-        .orElse(false);
+    return mode(operation).equals(Optional.of(FailureMode.PLATE_BROKEN_AT_EMPTY_HOLE));
+  }
+
+  private static Optional<FailureMode> mode(Operation operation) {
+    return operation.outcome().flatMap(Outcome::mode);
   }
 
   private static boolean mayHave(Operation operation) {
+    if (mode(operation).isPresent()) {
+      return mode(operation).get() == FailureMode.PLATE_BROKEN;
+    }
     boolean plate =
         operation
             .fixation()
@@ -66,9 +76,8 @@ final class BrokeAtEmptyHole implements Measure {
             .outcome()
             .map(
                 outcome ->
-                    outcome.mode().isEmpty()
-                        && (outcome.result() == Outcome.Result.FAILED
-                            || outcome.result() == Outcome.Result.UNKNOWN))
+                    outcome.result() == Outcome.Result.FAILED
+                        || outcome.result() == Outcome.Result.UNKNOWN)
             .orElse(true);
     return plate && failed;
   }

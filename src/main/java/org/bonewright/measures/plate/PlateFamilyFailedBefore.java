@@ -24,6 +24,7 @@ final class PlateFamilyFailedBefore implements Measure {
   private static final Set<FailureMode> GAVE_WAY =
       EnumSet.of(
           FailureMode.PLATE_BENT,
+          FailureMode.PLATE_BROKEN,
           FailureMode.PLATE_BROKEN_AT_EMPTY_HOLE,
           FailureMode.PLATE_BROKEN_AT_FILLED_HOLE);
 

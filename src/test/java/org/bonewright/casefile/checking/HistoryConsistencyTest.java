@@ -209,6 +209,10 @@ class HistoryConsistencyTest {
           .containsExactly("error " + mode);
       assertObjections(Altered.plateHistory().with(mode, "\"nail-broken-mid-shaft\""))
           .containsExactly("error " + mode);
+      assertSound(Altered.plateHistory().with(mode, "\"plate-broken\""));
+      assertSound(Altered.plateHistory().with(mode, "\"screws-pulled-out\""));
+      assertObjections(Altered.plateHistory().with(mode, "\"nail-broken\""))
+          .containsExactly("error " + mode);
     }
 
     @Test
@@ -242,6 +246,7 @@ class HistoryConsistencyTest {
       assertObjections(
               Altered.plateHistory().with(outcome + "/mode", "\"plate-broken-at-filled-hole\""))
           .containsExactly("warning " + outcome + "/hole");
+      assertSound(Altered.plateHistory().with(outcome + "/mode", "\"plate-broken\""));
       assertSound(
           Altered.plateHistory()
               .with(

@@ -14,6 +14,9 @@ class MetalHoldsTest {
   @CsvSource({
     "plate-bent, no",
     "screws-pulled-out-in-sequence, no",
+    "screws-pulled-out, no",
+    "plate-broken, no",
+    "nail-broken, no",
     "fracture-at-implant-end, no",
     "pins-loose, no",
     "no-union-metal-intact, yes",

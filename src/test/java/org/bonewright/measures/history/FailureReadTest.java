@@ -28,6 +28,7 @@ class FailureReadTest {
           operation-failed      | {result: 'unknown'}                        | unknown, ask op-1/outcome/result
           operation-failed      | null                                       | unknown, ask op-1/outcome/result
           failure-mode-recorded | {result: 'failed', mode: 'plate-bent'}     | yes record
+          failure-mode-recorded | {result: 'failed', mode: 'plate-broken'}   | yes record
           failure-mode-recorded | {result: 'failed'}                         | no record
           failure-mode-recorded | null                                       | no record
           # (72 - 2) / 7 = 10; (86 - 2) / 7 = 12
@@ -47,7 +48,10 @@ class FailureReadTest {
     "screws-pulled-out-in-sequence, hold",
     "plate-pulled-off-as-block, hold",
     "bolt-backed-out, hold",
+    "screws-pulled-out, hold",
     "plate-bent, bending",
+    "plate-broken, breakage",
+    "nail-broken, breakage",
     "plate-broken-at-empty-hole, breakage",
     "nail-broken-mid-shaft, breakage",
     "infection, other",

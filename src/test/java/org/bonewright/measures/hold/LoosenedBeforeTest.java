@@ -28,6 +28,12 @@ class LoosenedBeforeTest {
     assertThat(Taken.of(LOOSE, text, "op-1")).isEqualTo("no fact");
   }
 
+  @Test
+  void screws_pulled_out_in_an_order_not_told_may_have() {
+    CaseText text = CaseText.plated().redone("screws-pulled-out");
+    assertThat(Taken.of(LOOSE, text)).isEqualTo("no or yes fact, ask op-1/outcome/mode");
+  }
+
   @ParameterizedTest(name = "{0} screw {1}: {2}")
   @CsvSource({
     "cortical, loose, yes fact",

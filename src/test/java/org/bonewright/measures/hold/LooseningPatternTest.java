@@ -27,7 +27,9 @@ class LooseningPatternTest {
     "screws-pulled-out-in-sequence, in-turn fact",
     "all-screws-lucent, all fact",
     "plate-broken-at-empty-hole, no fact",
-    "plate-pulled-off-as-block, no fact"
+    "plate-broken, no fact",
+    "plate-pulled-off-as-block, no fact",
+    "screws-pulled-out, 'in-turn or no fact, ask op-1/outcome/mode'"
   })
   void the_mode_tells_it(String mode, String reads) {
     assertThat(Taken.of(PATTERN, CaseText.plated().redone(mode))).isEqualTo(reads);
@@ -51,6 +53,14 @@ class LooseningPatternTest {
   void the_states_of_the_screws_tell_it_where_the_mode_does_not(
       String type, String sound, String loose, String reads) {
     assertThat(Taken.of(PATTERN, states(type, sound, loose))).isEqualTo(reads);
+  }
+
+  @Test
+  void screws_pulled_out_in_an_order_not_told_did_so_in_turn_where_they_were_seen_so() {
+    CaseText text =
+        states("cortical", "[1, 3, 5, 6]", "[8, 10]")
+            .at("/operations/0/outcome", "{mode: 'screws-pulled-out'}");
+    assertThat(Taken.of(PATTERN, text)).isEqualTo("in-turn fact");
   }
 
   @Test

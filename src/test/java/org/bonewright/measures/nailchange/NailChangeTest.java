@@ -106,6 +106,11 @@ class NailChangeTest {
                 "nail-broke-before",
                 exchange().at("/operations/0/outcome", "{mode: 'nail-broken-mid-shaft'}")))
         .isEqualTo("yes fact");
+    assertThat(
+            Taken.of(
+                "nail-broke-before",
+                exchange().at("/operations/0/outcome", "{mode: 'nail-broken'}")))
+        .isEqualTo("yes fact");
     assertThat(Taken.of("nail-broke-before", exchange().without("/operations/0/outcome/mode")))
         .isEqualTo("unknown, ask op-1/outcome/mode");
   }

@@ -31,6 +31,13 @@ class BrokeAtEmptyHoleTest {
   }
 
   @Test
+  void cannot_be_told_where_only_that_the_plate_broke_is_recorded() {
+    CaseText text = CaseText.plated().redone("plate-broken");
+    assertThat(Taken.of(ID, text)).isEqualTo("no or yes fact, ask op-1/outcome/mode");
+    assertThat(Taken.of(ID, CaseText.plated().redone("screws-pulled-out"))).isEqualTo("no fact");
+  }
+
+  @Test
   void cannot_be_told_where_the_mode_of_a_failure_is_not_recorded() {
     CaseText text = CaseText.plated().redone("plate-bent");
     String ask = "no or yes fact, ask op-1/outcome/mode";

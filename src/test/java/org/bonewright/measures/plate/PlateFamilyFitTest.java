@@ -91,6 +91,7 @@ class PlateFamilyFitTest {
     CaseText bent = CaseText.plated().redone("plate-bent");
     assertThat(Taken.of(id, bent)).isEqualTo("yes fact");
     assertThat(Taken.of(id, bent, "op-1")).isEqualTo("no fact");
+    assertThat(Taken.of(id, CaseText.plated().redone("plate-broken"))).isEqualTo("yes fact");
     assertThat(Taken.of(id, CaseText.plated().redone("screws-pulled-out-in-sequence")))
         .isEqualTo("no fact");
     assertThat(
