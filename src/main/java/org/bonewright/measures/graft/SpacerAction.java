@@ -43,9 +43,15 @@ final class SpacerAction implements Measure {
               "spacer-used",
               "Cement spacer",
               Definition.yesOrNo(),
-              "yes when one goes in, in any stage or in a done stage right before",
-              List.of("operations/biology/kind", "operations/outcome/result"),
-              "bookkeeping");
+              "yes when one goes in, in any stage or in a done stage right before; where a step does"
+                  + " not tell its graft, no, unless the injury or the nonunion is a defect, or a"
+                  + " spacer or membrane is named up to here",
+              List.of(
+                  "operations/biology/kind",
+                  "operations/outcome/result",
+                  "injury/pattern",
+                  "findings/vitality"),
+              "bookkeeping; that a history would name a spacer is our convention");
       case HELD ->
           new Definition(
               "spacer-held",
@@ -82,12 +88,11 @@ final class SpacerAction implements Measure {
     Optional<Integer> place = Spacers.lastIn(course);
     if (place.isEmpty()) {
       boolean told = course.stream().allMatch(step -> step.biology().isPresent());
-      if (!told) {
+      if (!told && Spacers.lieNear(scene)) {
         return Reading.unknown(Biology.asked(scene));
       }
-      return question == Question.USED
-          ? Reading.word("no", "no spacer")
-          : new Reading.None("no spacer");
+      String none = told ? "no spacer" : "no spacer mentioned";
+      return question == Question.USED ? Reading.word("no", none) : new Reading.None(none);
     }
     Optional<Integer> graft = Spacers.graftAfter(course, place.get());
     return switch (question) {

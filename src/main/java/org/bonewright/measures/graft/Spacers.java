@@ -4,7 +4,9 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.bonewright.casefile.Finding;
 import org.bonewright.casefile.Graft;
+import org.bonewright.casefile.Injury;
 import org.bonewright.casefile.Operation;
 import org.bonewright.casefile.Outcome;
 import org.bonewright.measures.Scene;
@@ -17,6 +19,9 @@ final class Spacers {
 
   private static final Set<Graft.Kind> NO_GRAFT =
       EnumSet.of(Graft.Kind.SPACER, Graft.Kind.DECORTICATION);
+
+  private static final Set<Graft.Kind> NAMED =
+      EnumSet.of(Graft.Kind.SPACER, Graft.Kind.MEMBRANE);
 
   private Spacers() {}
 
@@ -67,6 +72,25 @@ final class Spacers {
   static boolean followedByGraft(Scene scene) {
     List<Operation> course = course(scene);
     return lastIn(course).flatMap(place -> graftAfter(course, place)).isPresent();
+  }
+
+  /**
+   * Return whether a spacer that nobody mentions has to be reckoned with: the injury or the nonunion
+   * is a defect, or a spacer or membrane is named up to here.
+   */
+  static boolean lieNear(Scene scene) {
+    boolean defect =
+        scene
+                .subject()
+                .caseFile()
+                .injury()
+                .pattern()
+                .equals(Optional.of(Injury.Pattern.SEGMENTAL_DEFECT))
+            || scene
+                .subject()
+                .latest(Finding::vitality)
+                .equals(Optional.of(Finding.Vitality.DEFECT));
+    return defect || Biology.of(scene.subject().upToHere()).has(NAMED);
   }
 
   private static boolean puts(Operation operation) {
