@@ -7,6 +7,10 @@ public record Outcome(
     @Meaning("The result.") Result result,
     @Meaning("Day after the injury on which it was clear.") @Between(min = 0, max = 36500)
         Optional<Quantity> day,
+    @Meaning(
+            "Weeks from the operation to the day on which it was clear; where the days are not known.")
+        @Between(min = 0, max = 5220)
+        Optional<Quantity> weeksAfter,
     @Meaning("How it failed.") Optional<FailureMode> mode,
     @Meaning("The plate hole at which metal broke.") @Between(min = 1, max = 30)
         Optional<Integer> hole,

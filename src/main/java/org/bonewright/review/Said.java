@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.bonewright.bone.Dimension;
+import org.bonewright.casefile.Aftercare;
+import org.bonewright.casefile.Answer;
 import org.bonewright.casefile.Bone;
 import org.bonewright.casefile.CaseFile;
 import org.bonewright.casefile.Cerclage;
@@ -167,11 +169,24 @@ final class Said {
   }
 
   static Optional<String> outcome(Operation operation) {
-    return operation.outcome().map(Said::outcome);
+    return operation.outcome().map(outcome -> outcome(outcome) + notKept(operation, outcome));
+  }
+
+  /** Aftercare that was not followed is told beside a failure; it is no fault of the operation. */
+  private static String notKept(Operation operation, Outcome outcome) {
+    boolean told =
+        outcome.result() == Outcome.Result.FAILED
+            && operation.aftercare().flatMap(Aftercare::followed).equals(Optional.of(Answer.NO));
+    return told ? "; load limits were not kept" : "";
   }
 
   private static String outcome(Outcome outcome) {
-    String day = outcome.day().map(d -> " by day " + numbers(d)).orElse("");
+    String day =
+        outcome
+            .day()
+            .map(d -> " by day " + numbers(d))
+            .or(() -> outcome.weeksAfter().map(w -> " after " + numbers(w) + " weeks"))
+            .orElse("");
     String mode = outcome.mode().map(m -> ": " + mode(m)).orElse("");
     String hole = outcome.hole().map(h -> " (hole " + h + ")").orElse("");
     String result = words(outcome.result());

@@ -47,6 +47,18 @@ class FailureReasonsTest {
   }
 
   @Test
+  void load_limits_that_were_not_kept_are_told_beside_a_failure_and_beside_nothing_else() {
+    CaseText ignored = faulty().at("/operations/0", "{aftercare: {followed: 'no'}}");
+    assertThat(first(ignored.redone("plate-bent")).outcome().orElseThrow())
+        .endsWith("load limits were not kept");
+    assertThat(
+            first(ignored.at("/operations/0", "{outcome: {result: 'united'}}"))
+                .outcome()
+                .orElseThrow())
+        .doesNotContain("load limits");
+  }
+
+  @Test
   void without_a_mode_nothing_fits_and_the_order_is_by_time_then_severity() {
     Chapter unread = first(faulty().at("/operations/0", "{outcome: {result: 'failed', day: 15}}"));
     assertThat(unread.fits()).isEmpty();

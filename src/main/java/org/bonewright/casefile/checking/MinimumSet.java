@@ -74,7 +74,10 @@ public final class MinimumSet {
         operation.outcome().map(o -> o.result() == Outcome.Result.FAILED).orElse(false);
     if (failed) {
       mode(operation.outcome().flatMap(Outcome::mode), at + "/outcome/mode");
-      need(operation.outcome().flatMap(Outcome::day), at + "/outcome/day", "When did it fail?");
+      need(
+          operation.outcome().flatMap(o -> o.day().or(o::weeksAfter)),
+          at + "/outcome/day",
+          "When did it fail?");
     }
   }
 

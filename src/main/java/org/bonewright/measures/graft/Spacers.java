@@ -20,8 +20,7 @@ final class Spacers {
   private static final Set<Graft.Kind> NO_GRAFT =
       EnumSet.of(Graft.Kind.SPACER, Graft.Kind.DECORTICATION);
 
-  private static final Set<Graft.Kind> NAMED =
-      EnumSet.of(Graft.Kind.SPACER, Graft.Kind.MEMBRANE);
+  private static final Set<Graft.Kind> NAMED = EnumSet.of(Graft.Kind.SPACER, Graft.Kind.MEMBRANE);
 
   private Spacers() {}
 
@@ -75,8 +74,8 @@ final class Spacers {
   }
 
   /**
-   * Return whether a spacer that nobody mentions has to be reckoned with: the injury or the nonunion
-   * is a defect, or a spacer or membrane is named up to here.
+   * Return whether a spacer that nobody mentions has to be reckoned with: the injury or the
+   * nonunion is a defect, or a spacer or membrane is named up to here.
    */
   static boolean lieNear(Scene scene) {
     boolean defect =

@@ -201,6 +201,16 @@ class HistoryConsistencyTest {
   class Outcomes {
 
     @Test
+    void agree_with_the_interval_that_is_stated_to_a_week() {
+      String weeks = OP_2 + "/outcome/weeksAfter";
+      Altered dated =
+          Altered.plateHistory().with("/operations/1/day", "90").with(OP_2 + "/outcome/day", "160");
+      assertSound(dated.with(weeks, "11"));
+      assertObjections(dated.with(weeks, "11.5")).containsExactly("error " + weeks);
+      assertObjections(dated.with(weeks, "8.5")).containsExactly("error " + weeks);
+    }
+
+    @Test
     void blame_metal_that_was_in_the_bone() {
       String mode = OP_2 + "/outcome/mode";
       assertSound(Altered.plateHistory().with(mode, "\"plate-bent\""));

@@ -82,20 +82,16 @@ class SpacersAndTransportTest {
   void a_defect_leaves_open_whether_a_spacer_went_in_where_the_graft_is_not_told() {
     CaseText untold = CaseText.plated().without("/operations/0/biology");
     String ask = "unknown, ask op-1/biology";
-    assertThat(
-            Taken.of("spacer-used", untold.with("{injury: {pattern: 'segmental-defect'}}")))
+    assertThat(Taken.of("spacer-used", untold.with("{injury: {pattern: 'segmental-defect'}}")))
         .isEqualTo(ask);
-    assertThat(
-            Taken.of("spacer-used", untold.with("{findings: [{day: 1, vitality: 'defect'}]}")))
+    assertThat(Taken.of("spacer-used", untold.with("{findings: [{day: 1, vitality: 'defect'}]}")))
         .isEqualTo(ask);
   }
 
   @Test
   void a_spacer_named_before_leaves_open_whether_another_went_in() {
     CaseText text =
-        CaseText.plated()
-            .redone("plate-bent")
-            .at("/operations/0", "{biology: [{kind: 'spacer'}]}");
+        CaseText.plated().redone("plate-bent").at("/operations/0", "{biology: [{kind: 'spacer'}]}");
     var root = text.tree();
     var again = root.withArray("/operations").get(0).deepCopy().asObject();
     again.put("id", "op-2").put("day", 300).remove("biology");

@@ -34,6 +34,9 @@ class FailureReadTest {
           # (72 - 2) / 7 = 10; (86 - 2) / 7 = 12
           weeks-to-failure      | {result: 'failed', day: 72}                | 10 fact
           weeks-to-failure      | {result: 'failed', day: {min: 72, max: 86}} | 10–12 fact, ask op-1/day
+          weeks-to-failure      | {result: 'failed', weeksAfter: 13}         | 13 fact
+          weeks-to-failure      | {result: 'failed', weeksAfter: {min: 8, max: 11}, day: {min: 72, max: 86}} | 10–11 fact, ask op-1/day
+          weeks-to-failure      | {result: 'failed', weeksAfter: 9.5, day: 72} | 10 fact
           weeks-to-failure      | {result: 'failed'}                         | unknown, ask op-1/outcome/day
           weeks-to-failure      | {result: 'united', day: 72}                | none: did not fail
           failure-class         | {result: 'failed'}                         | unknown, ask op-1/outcome/mode
