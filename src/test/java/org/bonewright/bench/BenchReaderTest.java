@@ -24,9 +24,9 @@ class BenchReaderTest {
   private static final Path PLATE = Path.of("cases/bench/locking-plate-open-gap.json");
 
   static Stream<Path> files() throws IOException {
-    return Files.list(Path.of("cases/bench"))
-        .filter(file -> file.toString().endsWith(".json"))
-        .sorted();
+    try (Stream<Path> all = Files.list(Path.of("cases/bench"))) {
+      return all.filter(file -> file.toString().endsWith(".json")).sorted().toList().stream();
+    }
   }
 
   @ParameterizedTest
