@@ -25,7 +25,6 @@ import org.junit.jupiter.api.Test;
 class MechanicalModelTest {
 
   private static final Head LOCKED = new Head.Locked();
-  private static final Head PRESSED = new Head.Pressed(2500, 5, 0.3);
   private static final Filling OPEN = new Filling.Nothing();
   private static final Filling TOUCHING = new Filling.Touching(0);
   private static final double E = 12 + 0.5 + 2.1;
