@@ -43,4 +43,10 @@ public record Load(
         bendingY * share,
         torque * share);
   }
+
+  /** Return the sum of its moments in N·mm, without sign, each force at an arm in mm. */
+  public double size(double arm) {
+    double force = Math.abs(axial) + Math.abs(shearX) + Math.abs(shearY);
+    return force * arm + Math.abs(bendingX) + Math.abs(bendingY) + Math.abs(torque);
+  }
 }

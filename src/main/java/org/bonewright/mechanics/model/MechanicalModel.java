@@ -27,6 +27,13 @@ public final class MechanicalModel {
   private static final String NO_REST = "The bone ends found no rest against each other.";
   private static final Load NOTHING = Load.axial(0);
 
+  /**
+   * A distal end that turns further than this, in rad per N·mm, is held by nothing but the springs
+   * that keep a screw from spinning freely, or by rounding. The softest real construct is a hundred
+   * times stiffer.
+   */
+  private static final double LOOSEST = 0.02;
+
   private final FixedBone fixed;
   private final Prestress prestress;
   private final LoadPath path;
@@ -53,8 +60,17 @@ public final class MechanicalModel {
     }
     LoadPath.End preloaded = before.get();
     return path.raise(load)
-        .<Outcome>map(after -> new Outcome.Answered(answer(load, preloaded, after)))
+        .map(after -> answer(load, preloaded, after))
+        .map(answer -> isHeld(answer) ? new Outcome.Answered(answer) : new Outcome.None(LOOSE))
         .orElseGet(() -> new Outcome.None(NO_REST));
+  }
+
+  private boolean isHeld(LoadAnswer answer) {
+    double reach = fixed.fracture().gap() / 2 + fixed.shaft().distal();
+    Movement end = answer.end();
+    double turn = new Vector(end.rx(), end.ry(), end.rz()).length();
+    double shift = new Vector(end.dx(), end.dy(), end.dz()).length();
+    return Math.max(turn, shift / reach) <= LOOSEST * answer.load().size(reach);
   }
 
   private LoadAnswer answer(Load load, LoadPath.End preload, LoadPath.End after) {

@@ -71,6 +71,15 @@ class MechanicalModelTest {
   }
 
   @Test
+  void a_fragment_that_spins_about_its_only_screw_gets_no_answer() {
+    FixedBone bone = Constructs.plated(4, OPEN, LOCKED, -54, -18, 18);
+    MechanicalModel model = new MechanicalModel(bone);
+    assertThat(model.under(Load.bendingX(1000))).isInstanceOf(Outcome.None.class);
+    assertThat(model.stiffness()).isEmpty();
+    assertThat(model.under(Load.bendingY(2500))).isInstanceOf(Outcome.Answered.class);
+  }
+
+  @Test
   void a_longer_free_plate_is_softer_in_every_direction() {
     Stiffness near = stiffness(Constructs.plated(4, OPEN, LOCKED, -90, -54, -18, 18, 54, 90));
     Stiffness far = stiffness(Constructs.plated(4, OPEN, LOCKED, -90, -54, 54, 90));
