@@ -45,11 +45,13 @@ final class HostOnFile {
   private static String longTermSugar(Subject subject) {
     return subject
         .latest(finding -> finding.host().flatMap(Host::hba1cPercent))
-        .map(percent -> " with an HbA1c of " + Said.numbers(percent) + " %")
+        .map(percent -> " with a long-term blood sugar of " + Said.numbers(percent) + " %")
         .orElse("");
   }
 
   private static String name(Host.Drug drug) {
-    return drug == Host.Drug.NSAID ? "NSAID" : drug.name().toLowerCase(Locale.ROOT);
+    return drug == Host.Drug.NSAID
+        ? "anti-inflammatory drug"
+        : drug.name().toLowerCase(Locale.ROOT);
   }
 }

@@ -130,8 +130,9 @@ class EveryDrawingTest {
           String notDrawn =
               said.substring(Math.max(0, said.indexOf("Not drawn, level not known:")));
           expected.stream()
-              .filter(name -> !placed.contains(name) && name.startsWith("bolt "))
-              .forEach(name -> assertThat(notDrawn).contains(name.substring("bolt ".length())));
+              .filter(name -> !placed.contains(name) && !name.startsWith("hole "))
+              .forEach(
+                  name -> assertThat(notDrawn).contains(name.substring(name.indexOf(' ') + 1)));
         });
   }
 
@@ -147,7 +148,13 @@ class EveryDrawingTest {
             .filter(nail -> name.contains("/" + nail.id() + " bolt "))
             .map(nail -> nail.bolts().orElseThrow().get(lastNumber(name) - 1))
             .anyMatch(bolt -> bolt.atMm().isEmpty());
-    return !lostBolt && hasSurface(drawn, name);
+    boolean lostLagScrew =
+        last(drawn.subject()).fixation().orElse(List.of()).stream()
+            .filter(LagScrew.class::isInstance)
+            .map(LagScrew.class::cast)
+            .filter(lag -> name.startsWith("lag-screw ") && name.endsWith("/" + lag.id()))
+            .anyMatch(lag -> lag.atMm().isEmpty() && lag.throughPlate().isEmpty());
+    return !lostBolt && !lostLagScrew && hasSurface(drawn, name);
   }
 
   private static int lastNumber(String name) {

@@ -123,7 +123,10 @@ public final class MinimumSet {
         infection.flatMap(InfectionSigns::localSigns),
         last + "/infection/localSigns",
         "Are there local signs of infection?");
-    need(infection.flatMap(InfectionSigns::crpMgL), last + "/infection/crpMgL", "What is the CRP?");
+    need(
+        infection.flatMap(InfectionSigns::crpMgL),
+        last + "/infection/crpMgL",
+        "What is the C-reactive protein, in mg/L?");
   }
 
   private void need(Optional<?> answer, String pointer, String question) {

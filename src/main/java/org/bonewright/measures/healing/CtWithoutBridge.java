@@ -22,12 +22,12 @@ final class CtWithoutBridge {
     return new CourseMeasure(
         new Definition(
             "ct-without-bridge",
-            "CT without a bridge",
+            "Computed tomogram without a bridge",
             Definition.yesOrNo(),
-            "yes when the last CT shows the line, and callus bridges no cortex; no when it does not,"
-                + " or no CT is on file",
+            "yes when the last computed tomogram shows the line, and callus bridges no cortex; no when it does not,"
+                + " or none is on file",
             List.of("findings/films/view", "findings/films/line", "findings/films/cortices"),
-            "that one such CT stands for two sets of films is our convention"),
+            "that one such tomogram stands for two sets of films is our convention"),
         Stretch.STANDING,
         CtWithoutBridge::read);
   }
@@ -38,11 +38,11 @@ final class CtWithoutBridge {
             .filter(dated -> dated.film().view() == Film.View.CT)
             .toList();
     if (scans.isEmpty()) {
-      return Reading.word("no", "no CT on file");
+      return Reading.word("no", "no computed tomogram on file");
     }
     Course.DatedFilm last = scans.get(scans.size() - 1);
     Film film = last.film();
-    String working = "CT of " + Diagnosis.day(last.day());
+    String working = "computed tomogram of " + Diagnosis.day(last.day());
     boolean lineGoes = film.line().map(line -> line != Film.Line.VISIBLE).orElse(false);
     if (lineGoes || isBridged(film)) {
       return Reading.word("no", working);
@@ -55,7 +55,9 @@ final class CtWithoutBridge {
             Kind.FACT,
             working,
             CourseMeasure.ask(
-                course, "films", "Did the CT show the line, and was a cortex bridged?"));
+                course,
+                "films",
+                "Did the computed tomogram show the line, and was a cortex bridged?"));
   }
 
   private static boolean isBridged(Film film) {

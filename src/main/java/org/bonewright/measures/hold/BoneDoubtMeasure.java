@@ -20,14 +20,14 @@ final class BoneDoubtMeasure implements Measure {
         "bone-doubt",
         "Reason to measure bone quality",
         Definition.yesOrNo(),
-        "yes at age 60 or more, after a fracture from standing height, with steroids, more than six"
-            + " months after the injury, or when an earlier operation fixed the bone; an unstated"
-            + " age leaves it open, an unstated energy only beside a drug for weak bone",
+        "yes at age 60 or more, after a fracture from standing height, with steroids, after one rest"
+            + " of more than six months in a cast, a brace or traction, or when an earlier operation"
+            + " fixed the bone; an unstated age leaves it open, an unstated energy only beside a drug for weak bone",
         List.of(
             "patient/ageYears",
             "injury/energy",
             "findings/host/drugs",
-            "operations/day",
+            "nonOperative",
             "operations/outcome/result"),
         "common practice, no source; what an unstated energy or drug means is our convention");
   }

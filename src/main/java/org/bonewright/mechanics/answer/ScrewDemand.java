@@ -25,9 +25,12 @@ public record ScrewDemand(
     OptionalDouble capacity,
     String state) {
 
-  /** Return how many times the pull it could bear; absent where it is pressed or not known. */
+  /** A pull below this share of what it holds is none: what is left of it is rounding. */
+  private static final double NO_PULL = 1e-6;
+
+  /** Return how many times the pull it could bear; absent where it is not pulled or not known. */
   public OptionalDouble margin() {
-    return capacity.isPresent() && pullOff > 0
+    return capacity.isPresent() && pullOff > NO_PULL * capacity.getAsDouble()
         ? OptionalDouble.of(capacity.getAsDouble() / pullOff)
         : OptionalDouble.empty();
   }

@@ -94,9 +94,11 @@ class BoneGradeMeasureTest {
     }
 
     @Test
-    void so_do_more_than_six_months_before_the_first_fixation() {
-      CaseText text = unmeasured(CaseText.plated()).at("/operations/0", "{day: 200}");
-      assertThat(Taken.of("bone-grade", text)).isEqualTo(OPEN);
+    void so_do_more_than_six_months_at_rest_before_the_first_fixation() {
+      CaseText late = unmeasured(CaseText.plated()).at("/operations/0", "{day: 200}");
+      CaseText rested = late.with("{nonOperative: [{kind: 'cast', fromDay: 0, toDay: 190}]}");
+      assertThat(Taken.of("bone-grade", rested)).isEqualTo(OPEN);
+      assertThat(Taken.of("bone-grade", late)).isEqualTo("good assumed");
     }
 
     @Test
