@@ -11,6 +11,7 @@ public final class HealingMeasures {
   /** Return each of them. */
   public static List<Measure> all() {
     return List.of(
+        new CalledNonunion(),
         new ConceptThen("concept-before", Stretch.BEFORE),
         new ConceptThen("concept-now", Stretch.STANDING),
         new DefectStatement(),
