@@ -1,11 +1,9 @@
 package org.bonewright.bench;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import org.bonewright.bench.BenchFile.Construct;
 import org.bonewright.casefile.reading.Problem;
 import org.bonewright.mechanics.construct.BoneStrut;
@@ -16,7 +14,6 @@ import org.bonewright.mechanics.construct.Fracture.Filling;
 import org.bonewright.mechanics.construct.MetalNail;
 import org.bonewright.mechanics.construct.MetalPlate;
 import org.bonewright.mechanics.construct.PlateScrew;
-import org.bonewright.mechanics.construct.PlateScrew.Head;
 import org.bonewright.mechanics.construct.Shaft;
 import org.bonewright.mechanics.section.HollowCircle;
 import org.bonewright.mechanics.section.Material;
@@ -24,10 +21,6 @@ import org.bonewright.mechanics.section.Rectangle;
 
 /** Builds a fixed bone from a bench file, or says everything that does not fit together. */
 final class Built {
-
-  private static final double PATCH_RADIUS = 5;
-  private static final double PLATE_ON_BONE = 0.3;
-  private static final double SAME_LEVEL = 1e-6;
 
   private final Construct file;
   private final List<BenchPlate> plates = new ArrayList<>();
@@ -50,7 +43,9 @@ final class Built {
     for (int i = 0; i < plates.size(); i++) {
       check(plates.get(i), i);
     }
-    List<PlateScrew> screws = screws();
+    BuiltScrews placed = new BuiltScrews(file, plates);
+    List<PlateScrew> screws = placed.screws();
+    problems.addAll(placed.problems());
     nail();
     fracture();
     if (!problems.isEmpty()) {
@@ -121,104 +116,6 @@ final class Built {
         plate.azimuth().orElse(0.0));
   }
 
-  private List<PlateScrew> screws() {
-    List<PlateScrew> screws = new ArrayList<>();
-    Set<String> filled = new HashSet<>();
-    for (int i = 0; i < file.screws().size(); i++) {
-      BenchScrew kind = file.screws().get(i);
-      if (kind.at().isEmpty()) {
-        for (int plate = 0; plate < plates.size(); plate++) {
-          if (kind.plate().isEmpty() || kind.plate().get() == plate) {
-            for (double at : plates.get(plate).holes()) {
-              add(screws, filled, kind, i, plate, at);
-            }
-          }
-        }
-      }
-      for (int k = 0; k < kind.at().size(); k++) {
-        double at = kind.at().get(k);
-        List<Integer> on = platesWithHole(kind, at);
-        String place = "/screws/" + i + "/at/" + k;
-        if (on.isEmpty()) {
-          refuse(place, "the number " + at, "the level of a hole of the plate");
-        } else if (on.size() > 1) {
-          refuse(place, "a level at which " + on.size() + " plates have a hole", "name the plate");
-        } else {
-          add(
-              screws,
-              filled,
-              kind,
-              i,
-              on.get(0),
-              plates.get(on.get(0)).holes().stream()
-                  .filter(hole -> Math.abs(hole - at) < SAME_LEVEL)
-                  .findFirst()
-                  .orElse(at));
-        }
-      }
-    }
-    return screws;
-  }
-
-  private List<Integer> platesWithHole(BenchScrew kind, double at) {
-    List<Integer> on = new ArrayList<>();
-    for (int plate = 0; plate < plates.size(); plate++) {
-      boolean named = kind.plate().map(Integer.valueOf(plate)::equals).orElse(true);
-      if (named
-          && plates.get(plate).holes().stream().anyMatch(h -> Math.abs(h - at) < SAME_LEVEL)) {
-        on.add(plate);
-      }
-    }
-    return on;
-  }
-
-  private void add(
-      List<PlateScrew> screws,
-      Set<String> filled,
-      BenchScrew kind,
-      int index,
-      int plate,
-      double at) {
-    String place = "/screws/" + index + "/at";
-    if (!filled.add(plate + " " + at)) {
-      refuse(place, "two screws in the hole at " + at, "one screw in each hole");
-    }
-    if (!inBone(at)) {
-      refuse(place, "a screw at " + at, "levels within the fragments, outside the gap");
-      return;
-    }
-    double major = kind.majorDiameter().orElse(kind.coreDiameter());
-    if (major < kind.coreDiameter()) {
-      refuse("/screws/" + index + "/majorDiameter", "less than the core", "at least the core");
-    }
-    boolean locking = kind.type() == BenchScrew.Type.LOCKING;
-    screws.add(
-        new PlateScrew(
-            plate,
-            at,
-            Material.isotropic(kind.young(), kind.poisson()),
-            kind.coreDiameter(),
-            major,
-            kind.pitch().orElse(0.0),
-            1,
-            kind.cortices().orElse(2) > 1 ? 1 : 0,
-            locking
-                ? new Head.Locked()
-                : new Head.Pressed(
-                    kind.preload().orElse(0.0),
-                    kind.patchRadius().orElse(PATCH_RADIUS),
-                    kind.friction().orElse(PLATE_ON_BONE)),
-            kind.rigid().orElse(false),
-            kind.stiffZone().orElse(true)));
-  }
-
-  private boolean inBone(double at) {
-    double half = gap() / 2;
-    return at < 0
-        ? at < -half && at > -half - file.bone().proximalLength()
-        : at > half && at < half + file.bone().distalLength();
-  }
-
   private static BoneStrut strut(BenchStrut strut) {
     return new BoneStrut(
         Material.isotropic(strut.young(), strut.poisson()),
@@ -233,7 +130,7 @@ final class Built {
             nail -> {
               for (int i = 0; i < nail.bolts().size(); i++) {
                 for (double at : nail.bolts().get(i).at()) {
-                  if (!inBone(at)) {
+                  if (!BuiltScrews.inBone(file, at)) {
                     refuse(
                         "/nail/bolts/" + i + "/at",
                         "a bolt at " + at,

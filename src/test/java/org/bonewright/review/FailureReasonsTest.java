@@ -107,7 +107,8 @@ class FailureReasonsTest {
             .redone("no-union-metal-intact")
             .with("{findings: [{day: 150, host: " + host + "}]}");
     assertThat(first(before).hostBefore())
-        .containsExactly("smoking", "diabetes with an HbA1c of 8.7 %", "NSAID");
+        .containsExactly(
+            "smoking", "diabetes with a long-term blood sugar of 8.7 %", "anti-inflammatory drug");
     assertThat(first(before).lookAgain()).startsWith("On file before it: smoking, diabetes");
     assertThat(first(after).hostBefore()).isEmpty();
     assertThat(first(after).lookAgain()).startsWith("Look again for infection, host and load");

@@ -10,6 +10,7 @@ import org.bonewright.casefile.Implant;
 import org.bonewright.casefile.Nail;
 import org.bonewright.casefile.Operation;
 import org.bonewright.casefile.Quantity;
+import org.bonewright.casefile.Removal;
 import org.bonewright.measures.MissingFact;
 import org.bonewright.measures.Reading;
 import org.bonewright.measures.Scene;
@@ -77,7 +78,10 @@ record Dynamisation(Nail nail, Operation nailing, List<Bolt> taken) {
   /** Return the reading where bolts are taken out of no nail, or of one across a united line. */
   static Optional<Reading> noneHere(Scene scene) {
     if (of(scene).isEmpty()) {
-      return Optional.of(new Reading.None("no bolt taken out of a nail that stays"));
+      return Optional.of(
+          untold(scene)
+              .<Reading>map(Reading::unknown)
+              .orElseGet(() -> new Reading.None("no bolt taken out of a nail that stays")));
     }
     if (scene.certainly("still-broken", "no")) {
       return Optional.of(new Reading.None("the bone had united"));
@@ -85,6 +89,22 @@ record Dynamisation(Nail nail, Operation nailing, List<Bolt> taken) {
     return scene.certainly("still-broken", "yes")
         ? Optional.empty()
         : Optional.of(new Reading.Unknown(scene.read("still-broken").missing()));
+  }
+
+  /** Return what is to be asked where bolts come out of an implant that no operation tells. */
+  private static Optional<MissingFact> untold(Scene scene) {
+    List<String> nailed =
+        scene.subject().steps().stream()
+            .flatMap(step -> step.removed().stream().flatMap(List::stream))
+            .filter(removal -> !removal.bolts().isEmpty())
+            .map(Removal::of)
+            .toList();
+    return scene.subject().upToHere().stream()
+        .filter(operation -> operation.fixation().isEmpty())
+        .map(Operation::id)
+        .filter(id -> nailed.stream().anyMatch(path -> path.startsWith(id + "/")))
+        .map(id -> scene.missingInCase(id + "/fixation", "Which nail was put in at " + id + "?"))
+        .findFirst();
   }
 
   /** Return the callus on the last films before, where they tell of it. */

@@ -34,20 +34,17 @@ final class BoneLine {
 
   private static LevelNodes lay(Frame frame, List<Double> levels, BeamStiffness stiffness) {
     LevelNodes nodes = new LevelNodes(frame, levels, ALONG::times);
-    List<Double> inOrder = nodes.levels();
-    for (int i = 1; i < inOrder.size(); i++) {
-      double from = inOrder.get(i - 1);
-      double to = inOrder.get(i);
-      frame.link(
-          Beams.link(
-              nodes.at(from),
-              nodes.at(to),
-              ALONG.times(from),
-              ALONG.times(to),
-              TOWARDS_PLATE,
-              List.of(new Beams.Piece(to - from, stiffness)),
-              List.of()));
-    }
+    nodes.eachStretch(
+        (from, to) ->
+            frame.link(
+                Beams.link(
+                    nodes.at(from),
+                    nodes.at(to),
+                    ALONG.times(from),
+                    ALONG.times(to),
+                    TOWARDS_PLATE,
+                    List.of(new Beams.Piece(to - from, stiffness)),
+                    List.of())));
     return nodes;
   }
 

@@ -1,7 +1,6 @@
 package org.bonewright.mechanics.model;
 
 import java.util.Collection;
-import java.util.List;
 import java.util.NavigableMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -44,9 +43,22 @@ final class LevelNodes {
     return nodes.containsKey(level);
   }
 
-  /** Return the levels from proximal to distal. */
-  List<Double> levels() {
-    return List.copyOf(nodes.keySet());
+  /** Do something with each two neighbouring levels, from proximal to distal. */
+  void eachStretch(Stretch stretch) {
+    Double before = null;
+    for (double level : nodes.keySet()) {
+      if (before != null) {
+        stretch.between(before, level);
+      }
+      before = level;
+    }
+  }
+
+  /** What is done between two levels. */
+  interface Stretch {
+
+    /** Do it from a level to the next one. */
+    void between(double from, double to);
   }
 
   /** Return the first level. */

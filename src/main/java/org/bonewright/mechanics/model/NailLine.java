@@ -32,24 +32,24 @@ final class NailLine {
     List<Double> levels = nail.bolts().stream().map(MetalNail.Bolt::at).toList();
     LevelNodes nodes = new LevelNodes(frame, levels, BoneLine.ALONG::times);
     BeamStiffness stiffness = nail.section().of(nail.material());
-    List<Double> inOrder = nodes.levels();
-    for (int i = 1; i < inOrder.size(); i++) {
-      double from = inOrder.get(i - 1);
-      double to = inOrder.get(i);
-      int link =
-          frame.link(
-              Beams.link(
-                  nodes.at(from),
-                  nodes.at(to),
-                  BoneLine.ALONG.times(from),
-                  BoneLine.ALONG.times(to),
-                  new Vector(1, 0, 0),
-                  List.of(new Beams.Piece(to - from, stiffness)),
-                  List.of()));
-      stretches.add(new PlateLine.Stretch(from, to, link));
-    }
+    nodes.eachStretch((from, to) -> stretches.add(stretch(frame, nodes, from, to, stiffness)));
     nail.bolts()
         .forEach(bolt -> bolt(frame, nail, bolt, shaft, nodes.at(bolt.at()), bone.at(bolt.at())));
+  }
+
+  private static PlateLine.Stretch stretch(
+      Frame frame, LevelNodes nodes, double from, double to, BeamStiffness stiffness) {
+    int link =
+        frame.link(
+            Beams.link(
+                nodes.at(from),
+                nodes.at(to),
+                BoneLine.ALONG.times(from),
+                BoneLine.ALONG.times(to),
+                new Vector(1, 0, 0),
+                List.of(new Beams.Piece(to - from, stiffness)),
+                List.of()));
+    return new PlateLine.Stretch(from, to, link);
   }
 
   private static void bolt(

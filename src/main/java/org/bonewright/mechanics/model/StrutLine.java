@@ -47,13 +47,7 @@ final class StrutLine {
 
   private void lay(Frame frame, BoneStrut inside, NavigableMap<Double, Double> stiff) {
     BeamStiffness solid = inside.section().of(inside.material());
-    Double before = null;
-    for (double level : stiff.keySet()) {
-      if (before != null) {
-        stretches.add(stretch(frame, before, level, stiff, solid));
-      }
-      before = level;
-    }
+    nodes.eachStretch((from, to) -> stretches.add(stretch(frame, from, to, stiff, solid)));
   }
 
   private PlateLine.Stretch stretch(
