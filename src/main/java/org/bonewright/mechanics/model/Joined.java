@@ -28,8 +28,6 @@ final class Joined {
   private final List<ScrewColumn> screws;
   private final Map<Integer, OptionalInt> patches;
   private final Map<Integer, Link> patchLinks;
-  private final StrutLine strut;
-  private final Optional<NailLine> nail;
   private final Link ends;
 
   private Joined(
@@ -39,8 +37,6 @@ final class Joined {
       List<ScrewColumn> screws,
       Map<Integer, OptionalInt> patches,
       Map<Integer, Link> patchLinks,
-      StrutLine strut,
-      Optional<NailLine> nail,
       Link ends) {
     this.frame = frame;
     this.bone = bone;
@@ -48,8 +44,6 @@ final class Joined {
     this.screws = screws;
     this.patches = patches;
     this.patchLinks = patchLinks;
-    this.strut = strut;
-    this.nail = nail;
     this.ends = ends;
   }
 
@@ -92,17 +86,14 @@ final class Joined {
         patches.put(i, stand.lifted() ? OptionalInt.empty() : OptionalInt.of(frame.link(link)));
       }
     }
-    Optional<NailLine> nail =
-        fixed.nail().map(inside -> new NailLine(frame, inside, fixed.shaft(), bone));
+    fixed.nail().ifPresent(inside -> NailLine.lay(frame, inside, fixed.shaft(), bone));
     Link ends = ends(fixed, bone, closed);
     if (closed || fixed.fracture().filling() instanceof Filling.Layer) {
       frame.link(ends);
     }
     return frame
         .hold(bone.held())
-        .map(
-            solved ->
-                new Joined(solved, bone, plates, columns, patches, patchLinks, strut, nail, ends));
+        .map(solved -> new Joined(solved, bone, plates, columns, patches, patchLinks, ends));
   }
 
   private static Link patch(
@@ -178,16 +169,6 @@ final class Joined {
   /** Return the place and axes of each patch, by index of its screw. */
   Map<Integer, Link> patchLinks() {
     return patchLinks;
-  }
-
-  /** Return the strut. */
-  StrutLine strut() {
-    return strut;
-  }
-
-  /** Return the nail, if there is one. */
-  Optional<NailLine> nail() {
-    return nail;
   }
 
   /** Return the pair of bone ends: along the bone, towards the plate, across. */

@@ -1,6 +1,5 @@
 package org.bonewright.mechanics.model;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.bonewright.mechanics.construct.MetalNail;
 import org.bonewright.mechanics.construct.Shaft;
@@ -26,30 +25,27 @@ final class NailLine {
    */
   private static final double SLIDING = 1e-3;
 
-  private final List<PlateLine.Stretch> stretches = new ArrayList<>();
+  private NailLine() {}
 
-  NailLine(Frame frame, MetalNail nail, Shaft shaft, BoneLine bone) {
+  /** Lay a nail into a frame. */
+  static void lay(Frame frame, MetalNail nail, Shaft shaft, BoneLine bone) {
     List<Double> levels = nail.bolts().stream().map(MetalNail.Bolt::at).toList();
     LevelNodes nodes = new LevelNodes(frame, levels, BoneLine.ALONG::times);
     BeamStiffness stiffness = nail.section().of(nail.material());
-    nodes.eachStretch((from, to) -> stretches.add(stretch(frame, nodes, from, to, stiffness)));
+    nodes.eachStretch((from, to) -> frame.link(beam(nodes, from, to, stiffness)));
     nail.bolts()
         .forEach(bolt -> bolt(frame, nail, bolt, shaft, nodes.at(bolt.at()), bone.at(bolt.at())));
   }
 
-  private static PlateLine.Stretch stretch(
-      Frame frame, LevelNodes nodes, double from, double to, BeamStiffness stiffness) {
-    int link =
-        frame.link(
-            Beams.link(
-                nodes.at(from),
-                nodes.at(to),
-                BoneLine.ALONG.times(from),
-                BoneLine.ALONG.times(to),
-                new Vector(1, 0, 0),
-                List.of(new Beams.Piece(to - from, stiffness)),
-                List.of()));
-    return new PlateLine.Stretch(from, to, link);
+  private static Link beam(LevelNodes nodes, double from, double to, BeamStiffness stiffness) {
+    return Beams.link(
+        nodes.at(from),
+        nodes.at(to),
+        BoneLine.ALONG.times(from),
+        BoneLine.ALONG.times(to),
+        new Vector(1, 0, 0),
+        List.of(new Beams.Piece(to - from, stiffness)),
+        List.of());
   }
 
   private static void bolt(
@@ -96,10 +92,5 @@ final class NailLine {
             ? Material.isotropic(bolt.material().young() * RIGID, bolt.material().poisson())
             : bolt.material();
     return HollowCircle.solid(bolt.diameter()).of(material);
-  }
-
-  /** Return its stretches from proximal to distal. */
-  List<PlateLine.Stretch> stretches() {
-    return stretches;
   }
 }

@@ -1,6 +1,5 @@
 package org.bonewright.mechanics.model;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.NavigableMap;
 import java.util.Optional;
@@ -9,6 +8,7 @@ import org.bonewright.mechanics.construct.BoneStrut;
 import org.bonewright.mechanics.construct.PlateScrew;
 import org.bonewright.mechanics.frame.Beams;
 import org.bonewright.mechanics.frame.Frame;
+import org.bonewright.mechanics.frame.Link;
 import org.bonewright.mechanics.frame.Vector;
 import org.bonewright.mechanics.section.BeamStiffness;
 
@@ -25,7 +25,6 @@ final class StrutLine {
 
   private final Optional<BoneStrut> strut;
   private final LevelNodes nodes;
-  private final List<PlateLine.Stretch> stretches = new ArrayList<>();
 
   StrutLine(Frame frame, Optional<BoneStrut> strut, List<PlateScrew> screws) {
     this.strut = strut;
@@ -47,32 +46,25 @@ final class StrutLine {
 
   private void lay(Frame frame, BoneStrut inside, NavigableMap<Double, Double> stiff) {
     BeamStiffness solid = inside.section().of(inside.material());
-    nodes.eachStretch((from, to) -> stretches.add(stretch(frame, from, to, stiff, solid)));
+    nodes.eachStretch((from, to) -> frame.link(beam(from, to, stiff, solid)));
   }
 
-  private PlateLine.Stretch stretch(
-      Frame frame,
-      double from,
-      double to,
-      NavigableMap<Double, Double> stiff,
-      BeamStiffness solid) {
+  private Link beam(
+      double from, double to, NavigableMap<Double, Double> stiff, BeamStiffness solid) {
     double length = to - from;
     double near = Math.min(stiff.getOrDefault(from, 0.0), length * (1 - LEAST_FREE) / 2);
     double far = Math.min(stiff.getOrDefault(to, 0.0), length * (1 - LEAST_FREE) / 2);
-    int link =
-        frame.link(
-            Beams.link(
-                nodes.at(from),
-                nodes.at(to),
-                BoneLine.ALONG.times(from),
-                BoneLine.ALONG.times(to),
-                new Vector(1, 0, 0),
-                List.of(
-                    new Beams.Piece(near, BeamStiffness.RIGID),
-                    new Beams.Piece(length - near - far, solid),
-                    new Beams.Piece(far, BeamStiffness.RIGID)),
-                List.of()));
-    return new PlateLine.Stretch(from, to, link);
+    return Beams.link(
+        nodes.at(from),
+        nodes.at(to),
+        BoneLine.ALONG.times(from),
+        BoneLine.ALONG.times(to),
+        new Vector(1, 0, 0),
+        List.of(
+            new Beams.Piece(near, BeamStiffness.RIGID),
+            new Beams.Piece(length - near - far, solid),
+            new Beams.Piece(far, BeamStiffness.RIGID)),
+        List.of());
   }
 
   /** Return the two walls that a screw at this level passes, the near one first. */
@@ -86,10 +78,5 @@ final class StrutLine {
     return List.of(
         new ScrewColumn.Wall(middle, inside.material(), inside.section(), node, 1),
         new ScrewColumn.Wall(-middle, inside.material(), inside.section(), node, 1));
-  }
-
-  /** Return its stretches from proximal to distal. */
-  List<PlateLine.Stretch> stretches() {
-    return stretches;
   }
 }
