@@ -84,6 +84,56 @@ public sealed interface Reading {
   }
 
   /**
+   * A number that a mechanical model computes, once for each sampled set of what was assumed or
+   * read off a film.
+   *
+   * @param nominal with every assumption in the middle of its range
+   * @param samples the number under each set, in the order of sampling: the same place in two
+   *     measures of one subject means the same set
+   * @param working how it came about
+   * @param decides the assumption that moves it most, in a few words
+   * @param missing what would narrow it
+   */
+  record Sampled(
+      double nominal,
+      List<Double> samples,
+      String working,
+      String decides,
+      List<MissingFact> missing)
+      implements Reading {
+
+    public Sampled {
+      if (samples.isEmpty() || samples.stream().anyMatch(value -> Double.isNaN(value))) {
+        throw new IllegalArgumentException("no samples, or one that is no number");
+      }
+      samples = List.copyOf(samples);
+      missing = List.copyOf(missing);
+    }
+
+    /** Return the value that one sample in twenty does not reach. */
+    public double low() {
+      return sorted().get((int) Math.floor((samples.size() - 1) * TAIL));
+    }
+
+    /** Return the value that one sample in twenty exceeds. */
+    public double high() {
+      return sorted().get((int) Math.ceil((samples.size() - 1) * (1 - TAIL)));
+    }
+
+    private List<Double> sorted() {
+      return samples.stream().sorted().toList();
+    }
+
+    @Override
+    public String shown() {
+      String range = new Dimension(low(), high(), false, "").numbers();
+      return new Dimension(nominal, nominal, false, "").numbers() + " (likely " + range + ")";
+    }
+
+    private static final double TAIL = 0.05;
+  }
+
+  /**
    * A word out of a short list, known or one of several.
    *
    * @param possible the words it may be; one when known
