@@ -18,6 +18,7 @@ public final class Consistency {
           new SectionsDescribeATube(),
           new BoneQualityFitsItsMethod(),
           new CompanionBelongsToTheBone(),
+          new LoadsAreFewAndLoadTheBone(),
           new ZonesRunFromNearToFar(),
           new OtherImplantsRunFromNearToFar(),
           new LevelsLieOnTheBone(),
