@@ -57,7 +57,8 @@ class MeasureCatalogueTest {
         assertThat(words.words()).hasSizeGreaterThan(1).doesNotHaveDuplicates();
         assertThat(words.words()).allMatch(word -> word.matches("[a-z]+(-[a-z]+)*"));
       } else if (definition.domain() instanceof Definition.Domain.Numbers numbers) {
-        assertThat(numbers.unit()).isIn("mm", "1", "%", "d", "wk", "deg", "ng/mL", "g/L", "Gy");
+        assertThat(numbers.unit())
+            .isIn("mm", "1", "%", "d", "wk", "deg", "ng/mL", "g/L", "Gy", "N", "N.m");
         assertThat(numbers.shownUnit().isEmpty()).isEqualTo(numbers.unit().equals("1"));
         assertThat(numbers.min()).isLessThan(numbers.max());
         assertThat(numbers.step()).isGreaterThanOrEqualTo(0);

@@ -16,6 +16,8 @@ import org.bonewright.measures.infection.InfectionMeasures;
 import org.bonewright.measures.lag.LagMeasures;
 import org.bonewright.measures.limb.LimbMeasures;
 import org.bonewright.measures.line.LineMeasures;
+import org.bonewright.measures.load.LoadMeasures;
+import org.bonewright.measures.load.UsualLoads;
 import org.bonewright.measures.nail.NailMeasures;
 import org.bonewright.measures.nailchange.NailChangeMeasures;
 import org.bonewright.measures.plate.PlateMeasures;
@@ -27,8 +29,17 @@ public final class EveryMeasure {
 
   private EveryMeasure() {}
 
-  /** Return the catalogue of all measures. */
+  /** Return the catalogue of all measures, by the published table of loads. */
   public static MeasureCatalogue catalogue() {
+    return catalogue(UsualLoads.published());
+  }
+
+  /**
+   * Return the catalogue of all measures.
+   *
+   * @param usual the table of loads that is in force
+   */
+  public static MeasureCatalogue catalogue(UsualLoads usual) {
     List<Measure> all =
         Stream.of(
                 AlignmentMeasures.all(),
@@ -43,6 +54,7 @@ public final class EveryMeasure {
                 LagMeasures.all(),
                 LimbMeasures.all(),
                 LineMeasures.all(),
+                LoadMeasures.all(usual),
                 NailMeasures.all(),
                 NailChangeMeasures.all(),
                 PlateMeasures.all(),
