@@ -10,6 +10,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import org.bonewright.measures.Definition;
 import org.bonewright.measures.MeasureCatalogue;
 import org.bonewright.measures.catalogue.EveryMeasure;
+import org.bonewright.measures.load.UsualLoads;
 
 /**
  * All principles: cards, compiled rules, families, version. Make it once and keep it; it is
@@ -66,9 +67,13 @@ public final class RuleSet {
   }
 
   private RuleSet(
-      RuleSet other, List<Card> cards, Optional<SiteChanges> site, Optional<RuleSet> published) {
+      RuleSet other,
+      MeasureCatalogue measures,
+      List<Card> cards,
+      Optional<SiteChanges> site,
+      Optional<RuleSet> published) {
     this.rules = other.rules;
-    this.measures = other.measures;
+    this.measures = measures;
     this.version = other.version;
     this.hash = other.hash;
     this.failures = other.failures;
@@ -121,14 +126,18 @@ public final class RuleSet {
   }
 
   /**
-   * Return the same rule set as a site uses it: its cards carry the local limits, so that worlds,
-   * verdicts and words follow them.
+   * Return the same rule set as a site uses it: its cards carry the local limits, and its measures
+   * the local loads, so that worlds, verdicts and words follow them.
    *
    * @param changes what the site has set; checked against these cards
    */
   public RuleSet with(SiteChanges changes) {
     List<Card> local = cards.values().stream().map(changes::on).toList();
-    return new RuleSet(this, local, Optional.of(changes), Optional.of(this));
+    MeasureCatalogue localMeasures =
+        changes.loads().isEmpty()
+            ? measures
+            : EveryMeasure.catalogue(changes.on(UsualLoads.published()));
+    return new RuleSet(this, localMeasures, local, Optional.of(changes), Optional.of(this));
   }
 
   /** Return what a site has set, where this rule set is that of a site. */
@@ -140,6 +149,7 @@ public final class RuleSet {
   public RuleSet shown(Profile profile) {
     return new RuleSet(
         this,
+        measures,
         cards.values().stream().filter(c -> profile.principles().contains(c.id())).toList(),
         site,
         published);

@@ -5,8 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import org.bonewright.casefile.CaseFile;
 import org.bonewright.measures.Definition;
 import org.bonewright.measures.Reading;
+import org.bonewright.measures.load.LoadMeasures;
+import org.bonewright.measures.load.UsualLoads;
 
 /**
  * What a site has set instead of published limits and severities. Whoever makes it has checked it
@@ -17,18 +20,45 @@ import org.bonewright.measures.Reading;
  * @param invented whether the site is made up, for demonstration or teaching
  * @param limits the limits, in the order of the file
  * @param severities the severities, in the order of the file
+ * @param loads the loads of a bone, in the order of the file; each bone once
  */
 public record SiteChanges(
     String name,
     String hash,
     boolean invented,
     List<LocalLimit> limits,
-    List<LocalSeverity> severities) {
+    List<LocalSeverity> severities,
+    List<LocalLoads> loads) {
 
   /** Keep the lists as they are now. */
   public SiteChanges {
     limits = List.copyOf(limits);
     severities = List.copyOf(severities);
+    loads = List.copyOf(loads);
+  }
+
+  /** Return a table of loads with the site's. */
+  public UsualLoads on(UsualLoads table) {
+    UsualLoads local = table;
+    for (LocalLoads change : loads) {
+      local = local.with(change.bone(), change.loads());
+    }
+    return local;
+  }
+
+  /**
+   * Return the loads that hold for a verdict: those of the bone, where the case states none of its
+   * own and the principle reads something that rests on loads.
+   *
+   * @param rules gives what a need rests on
+   */
+  public Optional<LocalLoads> loads(CaseFile caseFile, Card card, RuleSet rules) {
+    boolean rests =
+        card.needs().values().stream().map(rules::definition).anyMatch(LoadMeasures::restsOnLoads);
+    return loads.stream()
+        .filter(change -> change.bone() == caseFile.bone().name())
+        .filter(change -> caseFile.loads().isEmpty() && rests)
+        .findFirst();
   }
 
   /** Return a card with the site's limits. */

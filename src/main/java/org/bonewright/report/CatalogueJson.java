@@ -122,7 +122,7 @@ public final class CatalogueJson {
     List<LocalChange> local =
         rules.site().stream()
             .flatMap(site -> new LocalWording(rules).changes(site).stream())
-            .filter(change -> change.principle().equals(card.id()))
+            .filter(change -> change.isOf(card.id()))
             .toList();
     if (!local.isEmpty()) {
       LocalJson.changes(node.putArray("local"), local);

@@ -83,12 +83,13 @@ public final class CatalogueText {
             + "; limits changed: "
             + site.limits().size()
             + ", severities: "
-            + site.severities().size());
+            + site.severities().size()
+            + (site.loads().isEmpty() ? "" : ", bones with other loads: " + site.loads().size()));
     new LocalWording(rules)
         .changes(site)
         .forEach(
             change -> {
-              page.line("  " + change.principle());
+              page.line("  " + change.principle().orElse(change.title()));
               page.hanging("    ", change.inWords());
             });
     return page.text();
@@ -97,7 +98,7 @@ public final class CatalogueText {
   private List<LocalChange> changes(Card card) {
     return rules.site().stream()
         .flatMap(site -> new LocalWording(rules).changes(site).stream())
-        .filter(change -> change.principle().equals(card.id()))
+        .filter(change -> change.isOf(card.id()))
         .toList();
   }
 

@@ -58,8 +58,11 @@ final class LocalJson {
   }
 
   private static void change(ObjectNode node, LocalChange change) {
-    node.put("principle", change.principle())
-        .put("what", change.what())
+    change.principle().ifPresent(id -> node.put("principle", id));
+    if (change.principle().isEmpty()) {
+      node.put("title", change.title());
+    }
+    node.put("what", change.what())
         .put("local", change.local())
         .put("published", change.published())
         .put("reason", change.reason())

@@ -1,11 +1,13 @@
 package org.bonewright.review;
 
+import java.util.Optional;
+
 /**
- * A limit or a severity that a site has set, beside the published one.
+ * A limit, a severity or the loads of a bone that a site has set, beside what is published.
  *
- * @param principle id of the principle
- * @param title its title
- * @param what what is changed: a limit by its measure, words and name, or a severity
+ * @param principle id of the principle; empty for the loads of a bone
+ * @param title its title, or whose loads they are
+ * @param what what is changed: a limit by its measure, words and name, a severity, or loads
  * @param local the local value, with its unit
  * @param published the published value, with its unit
  * @param reason why
@@ -13,7 +15,7 @@ package org.bonewright.review;
  * @param on the day, as an ISO date
  */
 public record LocalChange(
-    String principle,
+    Optional<String> principle,
     String title,
     String what,
     String local,
@@ -26,6 +28,11 @@ public record LocalChange(
   public String inWords() {
     String why = reason.strip().replaceFirst("\\.$", "");
     return what + " " + local + " here, published " + published + ". " + why + grounds();
+  }
+
+  /** Return whether it changes the card of this principle. */
+  public boolean isOf(String id) {
+    return principle.equals(Optional.of(id));
   }
 
   private String grounds() {

@@ -10,6 +10,7 @@ import org.bonewright.principles.Judge;
 import org.bonewright.principles.JudgedCase;
 import org.bonewright.principles.Judgement;
 import org.bonewright.principles.LocalLimit;
+import org.bonewright.principles.LocalLoads;
 import org.bonewright.principles.LocalSeverity;
 import org.bonewright.principles.RuleSet;
 import org.bonewright.principles.Severity;
@@ -58,6 +59,9 @@ final class LocalMaker {
     for (LocalSeverity severity : site.severities()) {
       add(inUse, wording.change(severity), judgement -> isStep(severity, judgement));
     }
+    for (LocalLoads loads : site.loads()) {
+      add(inUse, LocalWording.change(loads), judgement -> loads(site, judgement).contains(loads));
+    }
     List<Judgement> differing = all().filter(j -> byPublished(j).isPresent()).toList();
     return new LocalLimits(
         site.name(),
@@ -68,7 +72,7 @@ final class LocalMaker {
             .filter(judgement -> changes(site, judgement).isEmpty())
             .map(this::differing)
             .toList(),
-        site.limits().size() + site.severities().size() - inUse.size(),
+        site.limits().size() + site.severities().size() + site.loads().size() - inUse.size(),
         differing.size());
   }
 
@@ -76,7 +80,7 @@ final class LocalMaker {
       List<LocalLimits.InUse> inUse, LocalChange change, Predicate<Judgement> concerns) {
     List<Judgement> mine =
         all()
-            .filter(judgement -> judgement.card().id().equals(change.principle()))
+            .filter(j -> change.principle().isEmpty() || change.isOf(j.card().id()))
             .filter(concerns)
             .toList();
     if (!mine.isEmpty()) {
@@ -91,19 +95,29 @@ final class LocalMaker {
   }
 
   private List<LocalChange> changes(SiteChanges site, Judgement judgement) {
-    return Stream.concat(
+    return Stream.of(
             holding(site, judgement).stream().map(wording::change),
             site.severities(judgement.card()).stream()
                 .filter(severity -> isStep(severity, judgement))
-                .map(wording::change))
+                .map(wording::change),
+            loads(site, judgement).stream().map(LocalWording::change))
+        .flatMap(some -> some)
         .toList();
+  }
+
+  private List<LocalLoads> loads(SiteChanges site, Judgement judgement) {
+    return says(judgement)
+        ? site.loads(judged.caseFile(), judgement.card(), rules).stream().toList()
+        : List.of();
   }
 
   /** A limit says nothing of what does not apply, unless it is the limit that makes it so. */
   private List<LocalLimit> holding(SiteChanges site, Judgement judgement) {
-    return judgement.is(VerdictKind.NOT_APPLICABLE) && byPublished(judgement).isEmpty()
-        ? List.of()
-        : site.holding(judgement, rules);
+    return says(judgement) ? site.holding(judgement, rules) : List.of();
+  }
+
+  private boolean says(Judgement judgement) {
+    return !judgement.is(VerdictKind.NOT_APPLICABLE) || byPublished(judgement).isPresent();
   }
 
   private static boolean isStep(LocalSeverity severity, Judgement judgement) {

@@ -1,12 +1,17 @@
 package org.bonewright.review;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.bonewright.bone.Dimension;
 import org.bonewright.measures.Definition;
+import org.bonewright.measures.load.UsualLoad;
+import org.bonewright.measures.load.UsualLoads;
 import org.bonewright.principles.Card;
 import org.bonewright.principles.LocalLimit;
+import org.bonewright.principles.LocalLoads;
 import org.bonewright.principles.LocalSeverity;
 import org.bonewright.principles.RuleSet;
 import org.bonewright.principles.SiteChanges;
@@ -23,8 +28,11 @@ public final class LocalWording {
 
   /** Return every change of a site, in the order of its file. */
   public List<LocalChange> changes(SiteChanges site) {
-    return Stream.concat(
-            site.limits().stream().map(this::change), site.severities().stream().map(this::change))
+    return Stream.of(
+            site.limits().stream().map(this::change),
+            site.severities().stream().map(this::change),
+            site.loads().stream().map(LocalWording::change))
+        .flatMap(changes -> changes)
         .toList();
   }
 
@@ -59,10 +67,34 @@ public final class LocalWording {
         severity.grounds());
   }
 
+  static LocalChange change(LocalLoads loads) {
+    String bone = loads.bone().name().toLowerCase(Locale.ROOT);
+    String weight =
+        UsualLoads.isOfTheLeg(loads.bone())
+            ? ", of " + Dimension.number(UsualLoad.SITE_KG) + " kg body weight"
+            : "";
+    return new LocalChange(
+        Optional.empty(),
+        "Loads of the " + bone,
+        "with no limit to the load" + weight + ":",
+        inWords(loads.loads()),
+        inWords(UsualLoads.published().of(loads.bone())),
+        loads.grounds().reason(),
+        loads.grounds().by(),
+        loads.grounds().on());
+  }
+
+  private static String inWords(List<UsualLoad> loads) {
+    Dimension kg = Dimension.assumed(UsualLoad.SITE_KG, UsualLoad.SITE_KG, "");
+    return loads.stream()
+        .map(load -> load.activity() + ", " + load.full(kg).inWords())
+        .collect(Collectors.joining("; "));
+  }
+
   private static LocalChange change(
       Card card, String what, String local, String published, LocalLimit.Grounds grounds) {
     return new LocalChange(
-        card.id(),
+        Optional.of(card.id()),
         card.title(),
         what,
         local,

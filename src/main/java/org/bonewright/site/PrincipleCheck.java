@@ -1,11 +1,8 @@
 package org.bonewright.site;
 
-import java.time.DateTimeException;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import org.bonewright.casefile.reading.Nearest;
 import org.bonewright.casefile.reading.Problem;
 import org.bonewright.casefile.reading.Quoted;
@@ -15,10 +12,6 @@ import org.bonewright.principles.RuleSet;
 
 /** Whether a change names a principle that there is and that a site may change, and its grounds. */
 final class PrincipleCheck {
-
-  /** A title before a name: whoever it is, the role is asked for. */
-  private static final Pattern NAME =
-      Pattern.compile("(?i)\\b(dr|prof|professor|mr|mrs|ms|miss)\\b\\.?\\s+\\p{Lu}.*");
 
   private final RuleSet rules;
   private final List<Problem> problems = new ArrayList<>();
@@ -34,7 +27,7 @@ final class PrincipleCheck {
 
   /** Return the card that a change is about, if a site may change it. */
   Optional<Card> card(ReadPart part, Change change) {
-    grounds(part, change);
+    problems.addAll(GroundsCheck.problems(part, change));
     Optional<Card> card = rules.card(change.principle());
     if (card.isEmpty()) {
       problems.add(unknown(part, change.principle()));
@@ -70,20 +63,5 @@ final class PrincipleCheck {
         .or(() -> Nearest.of(id, ids).map(near -> "Did you mean \"" + near + "\"?"))
         .map(problem::withHint)
         .orElseGet(() -> problem.withHint("bonewright principles lists them."));
-  }
-
-  private void grounds(ReadPart part, Change change) {
-    if (NAME.matcher(change.by()).find()) {
-      problems.add(
-          part.error(
-              "by",
-              "the text " + Quoted.of(change.by()),
-              "a role, such as head of trauma surgery"));
-    }
-    try {
-      DateTimeFormatter.ISO_LOCAL_DATE.parse(change.on());
-    } catch (DateTimeException impossible) {
-      problems.add(part.error("on", "the text " + Quoted.of(change.on()), "a day that exists"));
-    }
   }
 }

@@ -12,8 +12,9 @@ import org.bonewright.casefile.Written;
  * @param provenance where the file comes from
  * @param limits limits set instead of published ones
  * @param severities severities set instead of published ones
+ * @param loads loads of a bone set instead of those of the published table
  */
-@Meaning("Limits and severities that a site has set instead of published ones.")
+@Meaning("Limits, severities and loads that a site has set instead of published ones.")
 public record Site(
     @Meaning("The format and its version.")
         @Written(regex = "bonewright/site/1", inWords = "bonewright/site/1")
@@ -26,7 +27,9 @@ public record Site(
     @Meaning("Where the file comes from.") Provenance provenance,
     @Meaning("Limits that hold here instead of the published ones.") List<LimitChange> limits,
     @Meaning("Severities that count here instead of the published ones.")
-        List<SeverityChange> severities) {
+        List<SeverityChange> severities,
+    @Meaning("What a bone bears here instead of what the published table says, each bone once.")
+        List<LoadChange> loads) {
 
   /** Where a site file comes from. */
   public enum Provenance {

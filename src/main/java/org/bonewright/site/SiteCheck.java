@@ -11,10 +11,14 @@ import org.bonewright.casefile.reading.Problem;
 import org.bonewright.casefile.reading.ReadPart;
 import org.bonewright.principles.Card;
 import org.bonewright.principles.LocalLimit;
+import org.bonewright.principles.LocalLoads;
 import org.bonewright.principles.LocalSeverity;
 import org.bonewright.principles.RuleSet;
 
-/** Holds every change of a site file against the cards, one by one and then card by card. */
+/**
+ * Holds every change of a site file against the cards, one by one and then card by card; and its
+ * loads, bone by bone.
+ */
 final class SiteCheck {
 
   private final RuleSet rules;
@@ -22,6 +26,7 @@ final class SiteCheck {
   private final List<Problem> problems = new ArrayList<>();
   private final Map<ReadPart, LocalLimit> limits = new LinkedHashMap<>();
   private final Map<ReadPart, LocalSeverity> severities = new LinkedHashMap<>();
+  private final List<LocalLoads> loads = new ArrayList<>();
   private final Map<String, String> taken = new LinkedHashMap<>();
   private final Set<String> faulty = new TreeSet<>();
 
@@ -59,6 +64,11 @@ final class SiteCheck {
     return List.copyOf(severities.values());
   }
 
+  /** Return the local loads that stood the check. */
+  List<LocalLoads> loads() {
+    return List.copyOf(loads);
+  }
+
   private void take(ReadPart part) {
     if (part.value() instanceof LimitChange change) {
       boolean first = first(part, "limit", limitKey(change), "limit for these words");
@@ -80,6 +90,11 @@ final class SiteCheck {
                 keep(card, check.severity().filter(s -> first), part, severities);
                 problems.addAll(check.problems());
               });
+    } else if (part.value() instanceof LoadChange change) {
+      boolean first = first(part, "bone", "loads of " + change.bone(), "bone");
+      LoadCheck check = new LoadCheck(part, change);
+      check.loads().filter(local -> first).ifPresent(loads::add);
+      problems.addAll(check.problems());
     }
   }
 

@@ -52,7 +52,8 @@ public final class SiteReader {
         hash(bytes),
         site.provenance() == Site.Provenance.INVENTED,
         check.limits(),
-        check.severities());
+        check.severities(),
+        check.loads());
   }
 
   /** Return the first twelve hexadecimal digits of the SHA-256 of a file. */

@@ -1,5 +1,5 @@
 /**
- * What a site has set instead of published limits and severities.
+ * What a site has set instead of published limits, severities and loads.
  *
  * <p>Entry type: {@link org.bonewright.site.SiteReader}. Enters: the bytes of a site file, and the
  * rule set whose cards it changes. Leaves: {@link org.bonewright.principles.SiteChanges} that were
