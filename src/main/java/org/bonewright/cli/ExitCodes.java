@@ -6,7 +6,10 @@ final class ExitCodes {
   /** The case was reviewed, or the file is usable. */
   static final int DONE = 0;
 
-  /** The plan leaves a critical principle unmet, accepted or not, or unknown though answerable. */
+  /**
+   * The plan leaves a critical principle unmet, accepted or not, or unknown though answerable, or
+   * though the samples of a model are split.
+   */
   static final int PLAN_LEAVES_CRITICAL = 1;
 
   /** The input cannot be used. */

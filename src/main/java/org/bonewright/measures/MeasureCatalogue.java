@@ -34,6 +34,13 @@ public final class MeasureCatalogue {
     return new MeasureCatalogue(measures);
   }
 
+  /** Return the same catalogue with one measure taken in another way. */
+  public MeasureCatalogue with(Measure other) {
+    String id = other.definition().id();
+    return new MeasureCatalogue(
+        measures.values().stream().map(m -> m.definition().id().equals(id) ? other : m).toList());
+  }
+
   /** Return every definition, in order of id. */
   public List<Definition> definitions() {
     return measures.values().stream().map(Measure::definition).toList();

@@ -24,6 +24,11 @@ public sealed interface Reading {
   /** Return the reading in a few words, without its working; a number without its unit. */
   String shown();
 
+  /** Return the same, each number with this unit; an empty unit is left away. */
+  default String shown(String unit) {
+    return shown();
+  }
+
   /**
    * A number, exact or somewhere between two bounds.
    *
@@ -81,6 +86,11 @@ public sealed interface Reading {
     public String shown() {
       return new Dimension(min, max, false, "").numbers();
     }
+
+    @Override
+    public String shown(String unit) {
+      return unit.isEmpty() ? shown() : shown() + " " + unit;
+    }
   }
 
   /**
@@ -103,10 +113,13 @@ public sealed interface Reading {
       implements Reading {
 
     public Sampled {
-      if (samples.isEmpty() || samples.stream().anyMatch(value -> Double.isNaN(value))) {
+      if (samples.isEmpty()
+          || Double.isNaN(nominal)
+          || samples.stream().anyMatch(value -> Double.isNaN(value))) {
         throw new IllegalArgumentException("no samples, or one that is no number");
       }
-      samples = List.copyOf(samples);
+      nominal = Amount.withoutDust(nominal);
+      samples = samples.stream().map(Amount::withoutDust).toList();
       missing = List.copyOf(missing);
     }
 
@@ -124,10 +137,23 @@ public sealed interface Reading {
       return samples.stream().sorted().toList();
     }
 
+    /** Return a value of it, rounded as it is shown: three significant digits at most. */
+    public double rounded(double value) {
+      return likely().rounded(value);
+    }
+
     @Override
     public String shown() {
-      String range = new Dimension(low(), high(), false, "").numbers();
-      return new Dimension(nominal, nominal, false, "").numbers() + " (likely " + range + ")";
+      return shown("");
+    }
+
+    @Override
+    public String shown(String unit) {
+      return likely().shown(unit);
+    }
+
+    private LikelyRange likely() {
+      return new LikelyRange(nominal, low(), high());
     }
 
     private static final double TAIL = 0.05;

@@ -1,15 +1,14 @@
 package org.bonewright.principles;
 
-import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 import org.bonewright.measures.MissingFact;
 import org.bonewright.measures.Reading;
 
@@ -21,29 +20,27 @@ final class CardVerdict {
 
   private final Card card;
   private final List<String> needs;
+  private final Likely likely;
   private final List<World> worlds;
   private final Verdicts verdicts;
-  private final Map<World, WorldVerdict> said;
   private final List<VerdictKind> kinds;
-  private final Map<String, Digits> numbered = new HashMap<>();
   private final Map<String, Reading> readings;
 
   /**
    * Prepare the joining.
    *
    * @param former what formed the worlds
-   * @param worlds the worlds that the readings leave
+   * @param formed the worlds that the readings leave
    * @param verdicts what the rules say
    * @param readings the readings by need
    */
-  CardVerdict(Worlds former, List<World> worlds, Verdicts verdicts, Map<String, Reading> readings) {
+  CardVerdict(Worlds former, List<World> formed, Verdicts verdicts, Map<String, Reading> readings) {
     this.card = former.card();
     this.needs = former.needs();
-    this.worlds = worlds;
     this.verdicts = verdicts;
     this.readings = readings;
-    this.said = new HashMap<>();
-    worlds.forEach(world -> said.put(world, verdicts.of(world)));
+    this.likely = new Likely(former, formed, verdicts, readings);
+    this.worlds = likely.worlds();
     this.kinds = worlds.stream().map(world -> of(world).kind()).toList();
   }
 
@@ -64,7 +61,7 @@ final class CardVerdict {
 
   private Verdict unmet() {
     Severity severity = worst().severity();
-    Map<String, Severity> certain = new CertainFaults(card, verdicts, worlds).byLimit();
+    Map<String, Severity> certain = new CertainFaults(card, likely.faults()).byLimit();
     String limit =
         certain.entrySet().stream()
             .filter(fault -> fault.getValue() == severity)
@@ -74,15 +71,38 @@ final class CardVerdict {
     return new Verdict.Unmet(severity, mildest(), limit, List.copyOf(certain.keySet()));
   }
 
-  private WorldVerdict of(World world) {
-    return said.getOrDefault(world, WorldVerdict.NOT_APPLICABLE);
+  /**
+   * Return how many samples of a model give the verdict, if a model has a part in it.
+   *
+   * @param whateverTheModel the worlds that there would be if nothing were known of the model
+   */
+  Optional<SampleShare> share(Verdict verdict, List<World> whateverTheModel) {
+    Hinges<WorldVerdict> hinges =
+        new Hinges<>(card, whateverTheModel, whateverTheModel.stream().map(this::of).toList());
+    return SampleShare.of(
+        verdict,
+        likely,
+        likely.sampled().keySet().stream()
+            .filter(need -> !hinges.areOnly(without(need, needs)))
+            .toList());
   }
 
+  private WorldVerdict of(World world) {
+    return verdicts.of(world);
+  }
+
+  /** The gravest verdict; of several limits the one that most samples do not keep. */
   private WorldVerdict worst() {
-    return worlds.stream()
-        .map(this::of)
-        .filter(v -> v.kind() == VerdictKind.UNMET)
-        .max(Comparator.comparing(WorldVerdict::severity).thenComparing(WorldVerdict::limit))
+    Map<WorldVerdict, Integer> samples = new HashMap<>();
+    worlds.stream()
+        .filter(world -> of(world).kind() == VerdictKind.UNMET)
+        .forEach(world -> samples.merge(of(world), likely.count(world), Integer::sum));
+    return samples.entrySet().stream()
+        .max(
+            Comparator.comparing((Map.Entry<WorldVerdict, Integer> e) -> e.getKey().severity())
+                .thenComparing(Map.Entry::getValue)
+                .thenComparing(e -> e.getKey().limit()))
+        .map(Map.Entry::getKey)
         .orElse(WorldVerdict.MET);
   }
 
@@ -93,104 +113,26 @@ final class CardVerdict {
         .orElse(Severity.NOTE);
   }
 
-  /** A need matters if two ways that differ in it alone get different verdicts. */
+  /**
+   * A need matters if two ways that differ in it alone get different verdicts. What a model samples
+   * matters where the samples are split, too: one of two such needs may follow the other closely.
+   */
   private List<String> relevantNeeds() {
-    List<String> relevant = new ArrayList<>();
+    Hinges<VerdictKind> byWorld = new Hinges<>(card, worlds, kinds);
+    Set<String> relevant = new LinkedHashSet<>();
     for (String need : needs) {
-      if (!decide(needs.stream().filter(other -> !other.equals(need)).toList())) {
+      if (!byWorld.areOnly(without(need, needs))) {
         relevant.add(need);
       }
     }
-    return relevant.isEmpty() ? needs : relevant;
-  }
-
-  /**
-   * Return whether the verdict hangs on these needs alone. Where limits differ by words, so do the
-   * cells of a number: two worlds may share a value of it without sharing a cell.
-   */
-  private boolean decide(List<String> some) {
-    Map<Long, VerdictKind> byCells = new HashMap<>();
-    List<Digits> digits = some.stream().map(this::digits).toList();
-    for (int i = 0; i < worlds.size(); i++) {
-      long key = 0;
-      for (Digits need : digits) {
-        key = need.after(key, i);
-      }
-      VerdictKind kind = kinds.get(i);
-      VerdictKind before = byCells.putIfAbsent(key, kind);
-      if (before != null && before != kind) {
-        return false;
-      }
+    if (likely.isSplit() && Collections.disjoint(relevant, likely.sampled().keySet())) {
+      relevant.addAll(likely.sampled().keySet());
     }
-    return !cutsDifferWithout(some) || agreeWhereTheyMeet(some);
+    return relevant.isEmpty() ? needs : List.copyOf(relevant);
   }
 
-  /** The cells of a need, numbered, so that worlds can be compared by one number. */
-  private static final class Digits {
-
-    private final int[] ofWorld;
-    private final int count;
-
-    Digits(String need, List<World> worlds) {
-      Map<Cell, Integer> numbers = new HashMap<>();
-      ofWorld = new int[worlds.size()];
-      for (int i = 0; i < ofWorld.length; i++) {
-        Integer number = numbers.putIfAbsent(worlds.get(i).cell(need), numbers.size());
-        ofWorld[i] = number == null ? numbers.size() - 1 : number;
-      }
-      count = numbers.size();
-    }
-
-    /** Return a number that tells both what it told before and the cell of this need. */
-    long after(long key, int world) {
-      return key * count + ofWorld[world];
-    }
-  }
-
-  private Digits digits(String need) {
-    return numbered.computeIfAbsent(need, n -> new Digits(n, worlds));
-  }
-
-  /** Return whether a word that is left out moves the limits by which numbers are cut. */
-  private boolean cutsDifferWithout(List<String> some) {
-    return card.limits().values().stream()
-        .flatMap(limit -> limit.by().stream())
-        .anyMatch(word -> !some.contains(word));
-  }
-
-  private boolean agreeWhereTheyMeet(List<String> some) {
-    Map<List<Cell>, VerdictKind> byCells = new LinkedHashMap<>();
-    for (int i = 0; i < worlds.size(); i++) {
-      byCells.put(worlds.get(i).cells(some), kinds.get(i));
-    }
-    return byCells.entrySet().stream()
-        .collect(Collectors.groupingBy(e -> e.getKey().stream().map(Cell::word).toList()))
-        .values()
-        .stream()
-        .allMatch(CardVerdict::sameWordsAgree);
-  }
-
-  private static boolean sameWordsAgree(List<Map.Entry<List<Cell>, VerdictKind>> sameWords) {
-    for (int i = 0; i < sameWords.size(); i++) {
-      for (int j = 0; j < i; j++) {
-        if (sameWords.get(i).getValue() != sameWords.get(j).getValue()
-            && meet(sameWords.get(i).getKey(), sameWords.get(j).getKey())) {
-          return false;
-        }
-      }
-    }
-    return true;
-  }
-
-  private static boolean meet(List<Cell> one, List<Cell> other) {
-    for (int i = 0; i < one.size(); i++) {
-      if (one.get(i) instanceof Cell.Span span
-          && other.get(i) instanceof Cell.Span second
-          && !span.meets(second)) {
-        return false;
-      }
-    }
-    return true;
+  private static List<String> without(String need, List<String> needs) {
+    return needs.stream().filter(other -> !other.equals(need)).toList();
   }
 
   private List<MissingFact> asks(List<String> relevant) {
@@ -206,15 +148,23 @@ final class CardVerdict {
 
   /**
    * A fact settles the verdict if, whatever it turns out to be, all worlds left agree. Only needs
-   * that miss nothing but this fact become known by it.
+   * that miss nothing but this fact become known by it. What a model samples never does: a fact
+   * moves its samples, and nobody knows where to.
    */
   private List<MissingFact> settles(List<String> relevant) {
-    return asks(relevant).stream().filter(fact -> settles(fact)).toList();
+    Hinges<VerdictKind> hinges = new Hinges<>(card, worlds, kinds);
+    return asks(relevant).stream().filter(fact -> settles(fact, hinges)).toList();
   }
 
-  private boolean settles(MissingFact fact) {
+  private boolean settles(MissingFact fact, Hinges<VerdictKind> hinges) {
+    Set<String> sampled = likely.sampled().keySet();
     List<String> known =
-        needs.stream().filter(need -> missing(need).equals(List.of(fact))).toList();
-    return !known.isEmpty() && decide(known);
+        needs.stream()
+            .filter(need -> !sampled.contains(need))
+            .filter(need -> missing(need).equals(List.of(fact)))
+            .toList();
+    return !known.isEmpty()
+        && sampled.stream().noneMatch(need -> missing(need).contains(fact))
+        && hinges.areOnly(known);
   }
 }

@@ -8,17 +8,23 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 
-/** Finds the limits that are not kept in any world, so that a verdict can name each of them. */
+/**
+ * Finds the limits that are not kept in any possible way, so that a verdict can name each of them.
+ */
 final class CertainFaults {
 
   private final Card card;
-  private final Verdicts verdicts;
-  private final List<World> worlds;
+  private final List<Map<String, Severity>> faults;
 
-  CertainFaults(Card card, Verdicts verdicts, List<World> worlds) {
+  /**
+   * Prepare.
+   *
+   * @param card the card
+   * @param faults the limits that are not kept, with their grades, in each way that is possible
+   */
+  CertainFaults(Card card, List<Map<String, Severity>> faults) {
     this.card = card;
-    this.verdicts = verdicts;
-    this.worlds = worlds;
+    this.faults = faults;
   }
 
   /**
@@ -49,9 +55,8 @@ final class CertainFaults {
   }
 
   private Map<String, Severity> everywhere() {
-    Map<String, Severity> shared = new TreeMap<>(verdicts.faults(worlds.get(0)));
-    for (World world : worlds) {
-      Map<String, Severity> here = verdicts.faults(world);
+    Map<String, Severity> shared = new TreeMap<>(faults.get(0));
+    for (Map<String, Severity> here : faults) {
       shared.keySet().retainAll(here.keySet());
       shared.replaceAll(
           (limit, grade) -> {

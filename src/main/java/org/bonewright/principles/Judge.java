@@ -72,6 +72,7 @@ public final class Judge {
       Subject subject,
       Map<String, Reading> readings,
       List<World> worlds,
+      List<World> whateverTheModel,
       Map<String, List<World>> neighbours) {}
 
   private Pending pending(
@@ -81,7 +82,13 @@ public final class Judge {
         .forEach((need, measure) -> readings.put(need, read(measure, subject, scenes, counts)));
     Worlds former = rules.worlds(card);
     List<World> worlds = former.of(readings);
-    return new Pending(card, subject, readings, worlds, Turns.neighbours(former, worlds, readings));
+    return new Pending(
+        card,
+        subject,
+        readings,
+        worlds,
+        former.whateverTheModel(readings),
+        Turns.neighbours(former, worlds, readings));
   }
 
   private static Reading read(
@@ -100,6 +107,7 @@ public final class Judge {
     List<World> all = new ArrayList<>();
     for (Pending p : pending) {
       all.addAll(p.worlds());
+      all.addAll(p.whateverTheModel());
       p.neighbours().values().forEach(all::addAll);
     }
     Verdicts verdicts = rules.rules().judge(all);
@@ -107,8 +115,9 @@ public final class Judge {
   }
 
   private Judgement judgement(Pending p, Verdicts verdicts) {
-    Verdict verdict =
-        new CardVerdict(rules.worlds(p.card()), p.worlds(), verdicts, p.readings()).verdict();
+    CardVerdict joined =
+        new CardVerdict(rules.worlds(p.card()), p.worlds(), verdicts, p.readings());
+    Verdict verdict = joined.verdict();
     return new Judgement(
         p.card(),
         rules.family(p.card()),
@@ -119,6 +128,7 @@ public final class Judge {
         List.of(),
         p.readings(),
         LimitsHere.of(p.card(), p.worlds()),
-        Turns.of(verdict.kind(), p.worlds(), p.neighbours(), verdicts));
+        Turns.of(verdict.kind(), p.worlds(), p.neighbours(), verdicts),
+        joined.share(verdict, p.whateverTheModel()));
   }
 }

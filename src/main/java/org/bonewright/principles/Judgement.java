@@ -20,6 +20,7 @@ import org.bonewright.measures.Reading;
  * @param readings what was read, by need
  * @param limits the limits that hold here, by name; a range where they hang on what is not known
  * @param turns where a single input, changed, would turn the verdict
+ * @param share how many samples give the verdict, where a mechanical model has a part in it
  */
 public record Judgement(
     Card card,
@@ -31,7 +32,8 @@ public record Judgement(
     List<String> labels,
     Map<String, Reading> readings,
     Map<String, Dimension> limits,
-    List<Turn> turns) {
+    List<Turn> turns,
+    Optional<SampleShare> share) {
 
   /** Return whether it is of this kind. */
   public boolean is(VerdictKind kind) {

@@ -3,6 +3,7 @@ package org.bonewright.principles;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeSet;
 import org.bonewright.measures.Definition.Domain.Numbers;
 
@@ -42,6 +43,12 @@ final class NumberLine {
     }
     addBetween(cells, low, Math.nextUp(domain.max()), min, max);
     return cells;
+  }
+
+  /** Return the cell that holds a number; nothing where the need cannot be that number. */
+  Optional<Cell> at(double value) {
+    double finite = Math.max(-Double.MAX_VALUE, Math.min(Double.MAX_VALUE, value));
+    return touched(finite, finite).stream().findFirst();
   }
 
   /**

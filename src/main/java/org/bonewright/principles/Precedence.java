@@ -124,6 +124,7 @@ final class Precedence {
         decisions.labels(fact),
         judgement.readings(),
         judgement.limits(),
-        judgement.turns());
+        judgement.turns(),
+        judgement.share());
   }
 }

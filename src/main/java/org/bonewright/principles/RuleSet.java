@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.bonewright.measures.Definition;
+import org.bonewright.measures.Measure;
 import org.bonewright.measures.MeasureCatalogue;
 import org.bonewright.measures.catalogue.EveryMeasure;
 import org.bonewright.measures.load.UsualLoads;
@@ -125,6 +126,11 @@ public final class RuleSet {
     return new RuleSet(RuleFiles.built(), other, measures);
   }
 
+  /** Return the same rule set with one measure taken in another way; for tests. */
+  RuleSet with(Measure other) {
+    return new RuleSet(RuleFiles.built(), rules, measures.with(other));
+  }
+
   /**
    * Return the same rule set as a site uses it: its cards carry the local limits, and its measures
    * the local loads, so that worlds, verdicts and words follow them.
@@ -214,11 +220,7 @@ public final class RuleSet {
    * @throws IllegalArgumentException if the card is not of this rule set
    */
   public Family family(Card card) {
-    Family family = families.get(card.id());
-    if (family == null) {
-      throw new IllegalArgumentException("no principle " + card.id());
-    }
-    return family;
+    return family("principle", card.id());
   }
 
   /**
@@ -227,9 +229,13 @@ public final class RuleSet {
    * @throws IllegalArgumentException if the promise is not of this rule set
    */
   public Family family(Promise promise) {
-    Family family = families.get(promise.id());
+    return family("promise", promise.id());
+  }
+
+  private Family family(String what, String id) {
+    Family family = families.get(id);
     if (family == null) {
-      throw new IllegalArgumentException("no promise " + promise.id());
+      throw new IllegalArgumentException("no " + what + " " + id);
     }
     return family;
   }

@@ -14,7 +14,8 @@ final class Turns {
 
   /**
    * Return the worlds along each number line through the one world that the readings leave; nothing
-   * where they leave several, since then the question is what is not known.
+   * where they leave several, since then the question is what is not known. Nobody can turn by hand
+   * what a model samples; the other numbers can be turned where all samples lie in one cell.
    */
   static Map<String, List<World>> neighbours(
       Worlds former, List<World> worlds, Map<String, Reading> readings) {

@@ -61,9 +61,13 @@ public final class Wording {
   }
 
   private static String asked(Judgement judgement) {
-    return judgement.verdict() instanceof Verdict.Unknown unknown && !unknown.asks().isEmpty()
-        ? unknown.asks().get(0).question()
-        : "it hangs on what is given as a range.";
+    if (judgement.verdict() instanceof Verdict.Unknown unknown && !unknown.asks().isEmpty()) {
+      return unknown.asks().get(0).question();
+    }
+    return judgement
+        .share()
+        .map(share -> share.inWords() + ".")
+        .orElse("it hangs on what is given as a range.");
   }
 
   private String filled(String text, Judgement judgement, String decided) {
@@ -88,10 +92,6 @@ public final class Wording {
   }
 
   private static String withUnit(Reading reading, Definition definition) {
-    return reading instanceof Reading.Amount
-            && definition.domain() instanceof Numbers numbers
-            && !numbers.shownUnit().isEmpty()
-        ? reading.shown() + " " + numbers.shownUnit()
-        : reading.shown();
+    return reading.shown(definition.domain() instanceof Numbers numbers ? numbers.shownUnit() : "");
   }
 }

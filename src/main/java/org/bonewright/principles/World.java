@@ -114,6 +114,11 @@ public final class World {
         : number + 0.0; // no negative zero: rules would take it as < 0
   }
 
+  /** Return every limit as it holds here; NaN where the card has none. */
+  Map<String, Double> limits() {
+    return limits;
+  }
+
   /** Return the cell of a need. */
   Cell cell(String need) {
     int place = places.of(need);

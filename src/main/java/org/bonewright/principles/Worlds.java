@@ -2,8 +2,11 @@ package org.bonewright.principles;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.BiFunction;
 import java.util.function.Function;
@@ -61,11 +64,61 @@ final class Worlds {
         need -> wordCells(((Domain.Words) domain(need)).words()), (need, line) -> line.all());
   }
 
-  /** Return the worlds that these readings leave, by need. */
+  /**
+   * Return the worlds that these readings leave, by need. What a model samples leaves the cells in
+   * which a sample lies.
+   */
   List<World> of(Map<String, Reading> readings) {
+    checkSamples(readings);
     return form(
         need -> wordCells(need, reading(readings, need)),
         (need, line) -> numberCells(need, line, reading(readings, need)));
+  }
+
+  /**
+   * Return the worlds that these readings would leave if nothing were known of what a model
+   * samples; none where none does.
+   */
+  List<World> whateverTheModel(Map<String, Reading> readings) {
+    Map<String, Reading> unknown = new HashMap<>(readings);
+    sampled(readings).keySet().forEach(need -> unknown.put(need, Reading.unknown()));
+    return unknown.equals(readings) ? List.of() : of(unknown);
+  }
+
+  /** Return the readings of the needs that a model samples, in the order of needs. */
+  Map<String, Reading.Sampled> sampled(Map<String, Reading> readings) {
+    Map<String, Reading.Sampled> sampled = new LinkedHashMap<>();
+    for (String need : needs()) {
+      if (readings.get(need) instanceof Reading.Sampled reading) {
+        sampled.put(need, reading);
+      }
+    }
+    return sampled;
+  }
+
+  /** Return the cell in which a number of a need lies, by the limits that hold in a world. */
+  Cell cell(String need, double number, World world) {
+    return cell(need, numberLine(need, world.limits()), number);
+  }
+
+  private Cell cell(String need, NumberLine line, double number) {
+    return line.at(number).orElseThrow(() -> impossible(need, "" + number));
+  }
+
+  /** The same place in two lists of samples means the same set of assumptions. */
+  private void checkSamples(Map<String, Reading> readings) {
+    Map<String, Reading.Sampled> sampled = sampled(readings);
+    if (sampled.values().stream().map(reading -> reading.samples().size()).distinct().count() > 1) {
+      throw new IllegalStateException(
+          card.id() + ": not equally many samples of " + sampled.keySet());
+    }
+    words.stream()
+        .filter(sampled::containsKey)
+        .findFirst()
+        .ifPresent(
+            need -> {
+              throw new IllegalStateException(card.id() + ": " + need + " is no number to sample");
+            });
   }
 
   /** Return the worlds that differ from this one in a single need. */
@@ -157,17 +210,21 @@ final class Worlds {
     if (reading instanceof Reading.Amount number) {
       List<Cell> touched = line.near(number.min(), number.max());
       if (touched.isEmpty()) {
-        throw new IllegalStateException(
-            card.id()
-                + ": "
-                + need
-                + " cannot be "
-                + reading.shown()
-                + ", which is no such number");
+        throw impossible(need, reading.shown());
       }
       return touched;
     }
+    if (reading instanceof Reading.Sampled sampled) {
+      Set<Cell> touched = new HashSet<>();
+      sampled.samples().forEach(sample -> touched.add(cell(need, line, sample)));
+      return line.all().stream().filter(touched::contains).toList();
+    }
     return reading instanceof Reading.None ? List.of(new Cell.Nothing()) : line.all();
+  }
+
+  private IllegalStateException impossible(String need, String shown) {
+    return new IllegalStateException(
+        card.id() + ": " + need + " cannot be " + shown + ", which is no such number");
   }
 
   private Domain domain(String need) {

@@ -159,13 +159,13 @@ final class DemandText {
                   + answer.title()
                   + taught
                   + (verbose ? ". " + answer.words() : " (see what to find out first).")
-                  + LocalText.remark(answer));
+                  + StoryText.beside(answer));
       case MET -> {
         if (!verbose) {
           return;
         }
         page.hanging(
-            "  yes   ", answer.title() + taught + ". " + answer.words() + LocalText.remark(answer));
+            "  yes   ", answer.title() + taught + ". " + answer.words() + StoryText.beside(answer));
       }
       case NOT_APPLICABLE -> {
         return;

@@ -186,17 +186,21 @@ public final class JsonReport {
     ArrayNode readings = node.putArray("readings");
     line.readings()
         .forEach(
-            reading ->
-                readings
-                    .addObject()
-                    .put("measure", reading.measure())
-                    .put("value", reading.shown())
-                    .put("unit", reading.unit())
-                    .put("kind", reading.kind())
-                    .put("working", reading.working()));
+            reading -> {
+              ObjectNode one =
+                  readings
+                      .addObject()
+                      .put("measure", reading.measure())
+                      .put("value", reading.shown())
+                      .put("unit", reading.unit())
+                      .put("kind", reading.kind());
+              reading.sampled().ifPresent(sampled -> ModelJson.numbers(one, sampled));
+              one.put("working", reading.working());
+            });
     ObjectNode limits = node.putObject("limits");
     line.limits().forEach(limits::put);
     texts(node, "turns", line.turns());
+    line.share().ifPresent(share -> ModelJson.share(node.putObject("share"), share));
     LocalJson.note(node, line.local());
   }
 

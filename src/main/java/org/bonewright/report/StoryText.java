@@ -101,8 +101,7 @@ final class StoryText {
     if (verbose) {
       headline
           .nested()
-          .forEach(
-              line -> detail(line.title() + ": " + line.words() + LocalText.remark(line), line));
+          .forEach(line -> detail(line.title() + ": " + line.words() + beside(line), line));
     }
   }
 
@@ -127,19 +126,13 @@ final class StoryText {
       return;
     }
     page.hanging("  met    ", String.join("; ", met.stream().map(Line::title).toList()));
-    met.forEach(line -> detail(line.title() + ": " + line.words() + LocalText.remark(line), line));
+    met.forEach(line -> detail(line.title() + ": " + line.words() + beside(line), line));
   }
 
   private void unknown(Line line) {
     page.hanging(
         "  open   ",
-        "at worst "
-            + worst(line)
-            + ", "
-            + line.title()
-            + ". "
-            + line.words()
-            + LocalText.remark(line));
+        "at worst " + worst(line) + ", " + line.title() + ". " + line.words() + beside(line));
     detail("", line);
   }
 
@@ -163,9 +156,21 @@ final class StoryText {
     return line.severity().map(Severity::word).orElse("a note");
   }
 
-  /** What must be said beside a finding: labels, steps of severity, memory, acceptance. */
+  /** What stands behind the words of any verdict: the share of samples, and what is local. */
+  static String beside(Line line) {
+    return share(line) + LocalText.remark(line);
+  }
+
+  private static String share(Line line) {
+    return line.shareBeside().map(share -> " [" + share + "]").orElse("");
+  }
+
+  /**
+   * What must be said beside a finding: share of samples, labels, steps of severity, memory,
+   * acceptance.
+   */
   static String remarks(Line line) {
-    StringBuilder remarks = new StringBuilder();
+    StringBuilder remarks = new StringBuilder(share(line));
     line.labels().forEach(label -> remarks.append(" [").append(label).append("]"));
     line.steps().forEach(step -> remarks.append(" [").append(step).append("]"));
     if (line.otherView().isPresent()) {

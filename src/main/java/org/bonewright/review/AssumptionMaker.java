@@ -14,7 +14,10 @@ import org.bonewright.principles.Judgement;
 import org.bonewright.principles.RuleSet;
 import org.bonewright.principles.VerdictKind;
 
-/** Gathers what was assumed in verdicts that apply, each once, with the subjects it served. */
+/**
+ * Gathers what was assumed in verdicts that apply, each once, with the subjects it served. What a
+ * model samples is left out: its share stands beside each verdict.
+ */
 final class AssumptionMaker {
 
   private AssumptionMaker() {}
@@ -54,10 +57,7 @@ final class AssumptionMaker {
 
   private static String what(Definition definition, Reading reading) {
     String unit =
-        definition.domain() instanceof Definition.Domain.Numbers numbers
-                && !numbers.shownUnit().isEmpty()
-            ? " " + numbers.shownUnit()
-            : "";
-    return definition.title() + " " + reading.shown() + unit + ": " + reading.working();
+        definition.domain() instanceof Definition.Domain.Numbers numbers ? numbers.shownUnit() : "";
+    return definition.title() + " " + reading.shown(unit) + ": " + reading.working();
   }
 }

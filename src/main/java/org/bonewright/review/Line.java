@@ -3,6 +3,7 @@ package org.bonewright.review;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.bonewright.principles.SampleShare;
 import org.bonewright.principles.Severity;
 import org.bonewright.principles.VerdictKind;
 
@@ -28,6 +29,7 @@ import org.bonewright.principles.VerdictKind;
  * @param workings what was read, one clause for each need
  * @param turns what would turn it, one clause each
  * @param local what a site has to do with it, if it has
+ * @param share how many samples give the verdict, where a mechanical model has a part in it
  */
 public record Line(
     String principle,
@@ -48,7 +50,13 @@ public record Line(
     Map<String, String> limits,
     List<String> workings,
     List<String> turns,
-    Optional<LocalNote> local) {
+    Optional<LocalNote> local,
+    Optional<SampleShare> share) {
+
+  /** Return the share of samples as a clause; nothing where the words say it already. */
+  public Optional<String> shareBeside() {
+    return share.map(SampleShare::inWords).filter(clause -> !words.contains(clause));
+  }
 
   /**
    * One input of a verdict.
@@ -59,7 +67,25 @@ public record Line(
    * @param unit the unit as people write it; empty for words and pure numbers
    * @param kind fact, assumed, record or model; unknown or none
    * @param working how it came about
+   * @param sampled the numbers of a model, where it is one
    */
   public record Measured(
-      String measure, String title, String shown, String unit, String kind, String working) {}
+      String measure,
+      String title,
+      String shown,
+      String unit,
+      String kind,
+      String working,
+      Optional<Sampled> sampled) {}
+
+  /**
+   * A number that a mechanical model computes for many sets of assumptions, rounded.
+   *
+   * @param nominal with every assumption in the middle of its range
+   * @param low the value that one sample in twenty does not reach
+   * @param high the value that one sample in twenty exceeds
+   * @param samples how many samples there are
+   * @param decides the assumption that moves it most, in a few words
+   */
+  public record Sampled(double nominal, double low, double high, int samples, String decides) {}
 }

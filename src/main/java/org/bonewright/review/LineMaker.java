@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import org.bonewright.casefile.Acceptance;
 import org.bonewright.casefile.CaseFile;
 import org.bonewright.measures.Definition;
+import org.bonewright.measures.Kind;
 import org.bonewright.measures.Reading;
 import org.bonewright.principles.Card;
 import org.bonewright.principles.Judgement;
@@ -52,9 +53,10 @@ final class LineMaker {
         sources(card),
         readings(judgement),
         limits(judgement),
-        readings(judgement).stream().map(LineMaker::inWords).toList(),
+        workings(judgement),
         turns(judgement),
-        local.note(judgement));
+        local.note(judgement),
+        judgement.share());
   }
 
   private List<String> steps(Judgement judgement) {
@@ -109,13 +111,14 @@ final class LineMaker {
                       reading.shown(),
                       unit(definition, reading),
                       kind(reading),
-                      reading.working()));
+                      reading.working(),
+                      sampled(reading)));
             });
     return List.copyOf(readings);
   }
 
   private static String unit(Definition definition, Reading reading) {
-    return reading instanceof Reading.Amount
+    return (reading instanceof Reading.Amount || reading instanceof Reading.Sampled)
             && definition.domain() instanceof Definition.Domain.Numbers numbers
         ? numbers.shownUnit()
         : "";
@@ -128,13 +131,36 @@ final class LineMaker {
     if (reading instanceof Reading.Word word) {
       return Said.words(word.kind());
     }
+    if (reading instanceof Reading.Sampled) {
+      return Said.words(Kind.MODEL);
+    }
     return reading instanceof Reading.None ? "none" : "unknown";
   }
 
-  private static String inWords(Line.Measured reading) {
-    String unit = reading.unit().isEmpty() ? "" : " " + reading.unit();
-    String how = reading.working().isEmpty() ? "" : " (" + reading.working() + ")";
-    return reading.title() + ": " + reading.shown() + unit + how;
+  private static Optional<Line.Sampled> sampled(Reading reading) {
+    return reading instanceof Reading.Sampled model
+        ? Optional.of(
+            new Line.Sampled(
+                model.rounded(model.nominal()),
+                model.rounded(model.low()),
+                model.rounded(model.high()),
+                model.samples().size(),
+                model.decides()))
+        : Optional.empty();
+  }
+
+  private List<String> workings(Judgement judgement) {
+    List<String> workings = new ArrayList<>();
+    judgement
+        .readings()
+        .forEach(
+            (need, reading) -> {
+              Definition definition = definition(judgement.card().needs().getOrDefault(need, need));
+              String how = reading.working().isEmpty() ? "" : " (" + reading.working() + ")";
+              workings.add(
+                  definition.title() + ": " + reading.shown(unit(definition, reading)) + how);
+            });
+    return List.copyOf(workings);
   }
 
   private static List<String> sources(Card card) {

@@ -71,7 +71,10 @@ final class PlanVerdicts {
     return open.isEmpty() ? mine.stream().limit(1).toList() : open;
   }
 
-  /** Return whether a critical principle is unmet, or unknown for want of an answer. */
+  /**
+   * Return whether a critical principle is unmet, or unknown for want of an answer or because the
+   * samples of a model are split: the plan can still be changed.
+   */
   boolean leavesCriticalOpen() {
     return all().stream()
         .filter(j -> j.severity().equals(Optional.of(Severity.CRITICAL)))
@@ -79,7 +82,7 @@ final class PlanVerdicts {
             j ->
                 j.is(VerdictKind.UNMET)
                     || (j.verdict() instanceof Verdict.Unknown unknown
-                        && !unknown.asks().isEmpty()));
+                        && (!unknown.asks().isEmpty() || j.share().isPresent())));
   }
 
   /** Return the plans that are to be carried out: the chosen one, or all where none is chosen. */

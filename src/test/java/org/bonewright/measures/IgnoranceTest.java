@@ -185,7 +185,10 @@ class IgnoranceTest {
         });
   }
 
-  /** Return how much is left open: a range by its length, words by their number. */
+  /**
+   * Return how much is left open: a range by its length, words by their number. What a model
+   * samples is not held to it: its samples are drawn anew from the wider ranges.
+   */
   private static double width(Reading reading) {
     if (reading instanceof Reading.Amount amount) {
       return amount.max() - amount.min();

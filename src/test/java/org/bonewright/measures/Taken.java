@@ -12,7 +12,8 @@ import org.bonewright.measures.catalogue.EveryMeasure;
 /**
  * A measure taken of a case, as one line for comparison: {@code 160 fact}, {@code 144–176 assumed,
  * ask op-1/fixation/plate-1/lengthMm}, {@code no or yes fact, ask op-1/fixation}, {@code unknown,
- * ask injury/pattern}, {@code none: no plate in place}.
+ * ask injury/pattern}, {@code none: no plate in place}, {@code 0.4 (likely 0.2–0.9) model, 200
+ * samples}.
  */
 public final class Taken {
 
@@ -51,6 +52,9 @@ public final class Taken {
     }
     if (reading instanceof Reading.Word word) {
       return String.join(" or ", word.possible()) + kind(word.kind()) + ask;
+    }
+    if (reading instanceof Reading.Sampled sampled) {
+      return sampled.shown() + " model, " + sampled.samples().size() + " samples" + ask;
     }
     return reading instanceof Reading.None none ? "none: " + none.why() : "unknown" + ask;
   }

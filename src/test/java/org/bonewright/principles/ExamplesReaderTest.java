@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
+import org.bonewright.measures.Reading;
 import org.bonewright.principles.Examples.Line;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -42,8 +43,38 @@ class ExamplesReaderTest {
     assertThat(line.readings().get("line").shown()).isEqualTo("bridged or neutralised");
   }
 
+  @Test
+  void what_a_model_samples_is_written_as_samples_or_as_percentages_at_numbers() {
+    assertThat(sampled("{samples: [1, 3.5, 1]}").samples()).containsExactly(1.0, 3.5, 1.0);
+    assertThat(sampled("{share: {0.5: 89, 2: 11}}").samples())
+        .hasSize(100)
+        .startsWith(0.5)
+        .endsWith(2.0)
+        .filteredOn(value -> value == 2)
+        .hasSize(11);
+  }
+
+  private static Reading.Sampled sampled(String given) {
+    Line line = only("table: [{say: a, given: {gap: " + given + "}, expect: met}]");
+    assertThat(line.number("gap")).isNaN();
+    return (Reading.Sampled) line.readings().get("gap");
+  }
+
   @Nested
   class Refuses {
+
+    @Test
+    void samples_that_make_no_whole_or_that_the_measure_cannot_read() {
+      refuses(gap("{share: {1: 90, 2: 9}}"), "gap: the shares make 99 %");
+      refuses(gap("{share: {1: 89.5, 2: 10.5}}"), "gap: no whole percentage: 89.5");
+      refuses(gap("{samples: [1, -1]}"), "gap can never be -1.0");
+      refuses(gap("{samples: [1, wide]}"), "gap can never be wide");
+      refuses(gap("{sampels: [1]}"), "gap: samples or share, not [sampels]");
+    }
+
+    private static String gap(String given) {
+      return "table: [{say: a, given: {gap: " + given + "}, expect: met}]";
+    }
 
     @Test
     void an_unknown_need() {

@@ -40,7 +40,8 @@ class MechanicalFaultsTest {
         List.of(),
         Map.of(),
         Map.of(),
-        List.of());
+        List.of(),
+        Optional.empty());
   }
 
   private static Judgement span(Verdict verdict) {

@@ -328,7 +328,8 @@ class PrecedenceTest {
           List.of(),
           Map.of(),
           Map.of(),
-          List.of());
+          List.of(),
+          Optional.empty());
     }
 
     private static Verdict unmet(Severity severity, String limit) {

@@ -107,6 +107,29 @@ class WorldsTest {
     }
 
     @Test
+    void are_the_cells_in_which_a_sample_lies() {
+      Reading sampled = new Reading.Sampled(7, List.of(9.0, 5.0, 9.5), "", "", List.of());
+      List<World> femur =
+          WORLDS.of(readings(Reading.word("femur", ""), sampled, Reading.number(9, "")));
+      assertThat(shown(femur, "ratio")).containsExactly("between 0 and 8", "above 8");
+    }
+
+    @Test
+    void are_all_cells_of_what_is_sampled_where_the_model_is_left_aside() {
+      Reading sampled = new Reading.Sampled(9, List.of(9.0), "", "", List.of());
+      Reading femur = Reading.word("femur", "");
+      assertThat(
+              shown(
+                  WORLDS.whateverTheModel(readings(femur, sampled, Reading.number(9, ""))),
+                  "ratio"))
+          .containsExactly("between 0 and 8", "8", "above 8");
+      assertThat(
+              WORLDS.whateverTheModel(
+                  readings(femur, Reading.number(9, ""), Reading.number(9, ""))))
+          .isEmpty();
+    }
+
+    @Test
     void are_the_words_that_a_choice_holds() {
       Reading choice = Reading.words(Set.of("tibia", "femur"), Kind.FACT, "");
       List<World> worlds =

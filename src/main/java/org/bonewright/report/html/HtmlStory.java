@@ -140,7 +140,9 @@ final class HtmlStory {
       page.say("strong", severity);
       page.words(" ");
     }
-    List<String> remarks = new ArrayList<>(line.labels());
+    List<String> remarks = new ArrayList<>();
+    line.shareBeside().ifPresent(remarks::add);
+    remarks.addAll(line.labels());
     remarks.addAll(line.steps());
     line.otherView().ifPresent(view -> remarks.add("disputed: " + view.strip()));
     if (line.fromMemory()) {

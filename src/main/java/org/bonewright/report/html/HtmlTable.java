@@ -126,7 +126,8 @@ final class HtmlTable {
       boolean here = line.subject().equals(column) || line.subject().startsWith(column + "/");
       if (here && line.principle().equals(principle)) {
         String where = line.subject().equals(column) ? "" : line.subject() + ": ";
-        reasons.add(where + line.words());
+        String share = line.shareBeside().map(beside -> " [" + beside + "]").orElse("");
+        reasons.add(where + line.words() + share);
       }
     }
     return reasons;
