@@ -23,7 +23,8 @@ final class CardVerdict {
   private final Likely likely;
   private final List<World> worlds;
   private final Verdicts verdicts;
-  private final List<VerdictKind> kinds;
+  private final List<WorldVerdict> said;
+  private final Hinges<VerdictKind> hinges;
   private final Map<String, Reading> readings;
 
   /**
@@ -41,12 +42,14 @@ final class CardVerdict {
     this.readings = readings;
     this.likely = new Likely(former, formed, verdicts, readings);
     this.worlds = likely.worlds();
-    this.kinds = worlds.stream().map(world -> of(world).kind()).toList();
+    this.said = worlds.stream().map(verdicts::of).toList();
+    this.hinges = new Hinges<>(card, worlds, said.stream().map(WorldVerdict::kind).toList());
   }
 
   /** Return the verdict. */
   Verdict verdict() {
-    Set<VerdictKind> possible = new TreeSet<>(kinds);
+    Set<VerdictKind> possible = new TreeSet<>();
+    said.forEach(verdict -> possible.add(verdict.kind()));
     if (possible.size() > 1) {
       List<String> relevant = relevantNeeds();
       return new Verdict.Unknown(possible, worst().severity(), asks(relevant), settles(relevant));
@@ -77,26 +80,24 @@ final class CardVerdict {
    * @param whateverTheModel the worlds that there would be if nothing were known of the model
    */
   Optional<SampleShare> share(Verdict verdict, List<World> whateverTheModel) {
-    Hinges<WorldVerdict> hinges =
-        new Hinges<>(card, whateverTheModel, whateverTheModel.stream().map(this::of).toList());
+    Hinges<WorldVerdict> anywhere =
+        new Hinges<>(card, whateverTheModel, whateverTheModel.stream().map(verdicts::of).toList());
     return SampleShare.of(
         verdict,
         likely,
         likely.sampled().keySet().stream()
-            .filter(need -> !hinges.areOnly(without(need, needs)))
+            .filter(need -> !anywhere.areOnly(without(need, needs)))
             .toList());
-  }
-
-  private WorldVerdict of(World world) {
-    return verdicts.of(world);
   }
 
   /** The gravest verdict; of several limits the one that most samples do not keep. */
   private WorldVerdict worst() {
     Map<WorldVerdict, Integer> samples = new HashMap<>();
-    worlds.stream()
-        .filter(world -> of(world).kind() == VerdictKind.UNMET)
-        .forEach(world -> samples.merge(of(world), likely.count(world), Integer::sum));
+    for (int i = 0; i < said.size(); i++) {
+      if (said.get(i).kind() == VerdictKind.UNMET) {
+        samples.merge(said.get(i), likely.count(worlds.get(i)), Integer::sum);
+      }
+    }
     return samples.entrySet().stream()
         .max(
             Comparator.comparing((Map.Entry<WorldVerdict, Integer> e) -> e.getKey().severity())
@@ -107,8 +108,8 @@ final class CardVerdict {
   }
 
   private Severity mildest() {
-    return worlds.stream()
-        .map(world -> of(world).severity())
+    return said.stream()
+        .map(WorldVerdict::severity)
         .min(Comparator.naturalOrder())
         .orElse(Severity.NOTE);
   }
@@ -118,10 +119,9 @@ final class CardVerdict {
    * matters where the samples are split, too: one of two such needs may follow the other closely.
    */
   private List<String> relevantNeeds() {
-    Hinges<VerdictKind> byWorld = new Hinges<>(card, worlds, kinds);
     Set<String> relevant = new LinkedHashSet<>();
     for (String need : needs) {
-      if (!byWorld.areOnly(without(need, needs))) {
+      if (!hinges.areOnly(without(need, needs))) {
         relevant.add(need);
       }
     }
@@ -152,11 +152,10 @@ final class CardVerdict {
    * moves its samples, and nobody knows where to.
    */
   private List<MissingFact> settles(List<String> relevant) {
-    Hinges<VerdictKind> hinges = new Hinges<>(card, worlds, kinds);
-    return asks(relevant).stream().filter(fact -> settles(fact, hinges)).toList();
+    return asks(relevant).stream().filter(this::settles).toList();
   }
 
-  private boolean settles(MissingFact fact, Hinges<VerdictKind> hinges) {
+  private boolean settles(MissingFact fact) {
     Set<String> sampled = likely.sampled().keySet();
     List<String> known =
         needs.stream()
