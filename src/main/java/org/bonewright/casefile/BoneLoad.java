@@ -10,7 +10,8 @@ public record BoneLoad(
         @Between(min = 0, max = 20000)
         Quantity pressN,
     @Meaning("Bending moment in N·m.") @Between(min = 0, max = 300) Quantity bendingNm,
-    @Meaning("The side that bending puts under tension; absent: it may be any.")
+    @Meaning(
+            "The side that bending puts under tension (lateral of a clavicle: above); absent: it may be any.")
         Optional<Direction> tensionSide,
     @Meaning("Torsion in N·m, whichever way round.") @Between(min = 0, max = 200)
         Quantity torsionNm,

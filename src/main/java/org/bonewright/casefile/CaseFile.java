@@ -24,7 +24,7 @@ public record CaseFile(
     @Meaning("The fibula, or the other bone of the forearm.") Optional<Companion> companion,
     @Meaning("The first injury; it happened on day 0.") Injury injury,
     @Meaning(
-            "What the bone of this patient bears at the fracture with no limit to the load, an entry for each activity, 5 at most; instead of the table's. A load limit scales it down.")
+            "What the bone of this patient bears at the fracture with no limit to the load, an entry for each activity, 5 at most; instead of the table's. A load limit scales it down, to a tenth where nothing may be borne (our convention).")
         List<BoneLoad> loads,
     @Meaning(
             "What was found, each with its day; an operation is judged on what was known before it.")

@@ -7,12 +7,16 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.bonewright.casefile.CaseFile;
 import org.bonewright.casefile.checking.Intake;
 import org.bonewright.page.ReviewPage;
+import org.bonewright.principles.Card;
 import org.bonewright.principles.RuleSet;
 import org.bonewright.principles.Severity;
+import org.bonewright.principles.SiteChanges;
 import org.bonewright.principles.VerdictKind;
 import org.bonewright.report.JsonReport;
 import org.bonewright.report.TextReport;
@@ -161,5 +165,73 @@ class LocalLimitsTest {
     assertThat(new TextReport(false).render(exam).lines().findFirst().orElseThrow())
         .endsWith("(invented case), profile exam");
     assertThat(new JsonReport().render(whole)).doesNotContain("\"profile\"", "\"localLimits\"");
+  }
+
+  @Test
+  void loads_of_another_bone_are_out_of_use_and_move_nothing() {
+    Review local = by(new SiteText().loads("humerus", "crutches"));
+
+    assertThat(local.local().orElseThrow().inShort()).contains("0 changes in use, 1 not");
+    assertThat(local.table().rows()).isEqualTo(new Reviewer(PUBLISHED).review(DEMO).table().rows());
+  }
+
+  @Test
+  void loads_are_shown_beside_the_published_ones_for_the_same_weight() {
+    RuleSet rules = new SiteText().loads("femur", "walking").on(PUBLISHED);
+
+    assertThat(new LocalWording(PUBLISHED).changes(rules.site().orElseThrow()))
+        .singleElement()
+        .satisfies(
+            change -> {
+              assertThat(change.principle()).isEmpty();
+              assertThat(change.title()).isEqualTo("Loads of the femur");
+              assertThat(change.inWords())
+                  .isEqualTo(
+                      "with no limit to the load, of 75 kg body weight: walking, pressing 1000 N,"
+                          + " bending 20 N·m, torsion 5 N·m here, published walking and stairs,"
+                          + " pressing 1839–2281 N, bending 34.6–72.1 N·m, torsion 1.47–9.56 N·m."
+                          + " Test (test bench, 2026-01-31)");
+            });
+  }
+
+  @Test
+  void loads_concern_the_principles_that_read_what_rests_on_them() {
+    RuleSet rules = new SiteText().loads("femur", "walking").on(PUBLISHED);
+    SiteChanges site = rules.site().orElseThrow();
+    Card span = rules.card(SPAN).orElseThrow();
+
+    assertThat(site.loads(DEMO, span, rules)).isEmpty();
+    assertThat(site.loads(DEMO, reading(span, "load-bending"), rules)).isPresent();
+    assertThat(rules.published().orElseThrow().site()).isEmpty();
+  }
+
+  private static Card reading(Card card, String measure) {
+    Map<String, String> needs = new TreeMap<>(card.needs());
+    needs.put("load", measure);
+    return new Card(
+        card.id(),
+        card.level(),
+        card.subject(),
+        card.title(),
+        card.statement(),
+        card.cause(),
+        needs,
+        card.limits(),
+        card.grades(),
+        card.highest(),
+        card.verdicts(),
+        card.overridable(),
+        card.why(),
+        card.say(),
+        card.remedy(),
+        card.remedyMoves(),
+        card.sources(),
+        card.disputed(),
+        card.awaiting(),
+        card.reviewedBy(),
+        card.since(),
+        card.formerIds(),
+        card.deprecated(),
+        card.siteMayNotChange());
   }
 }

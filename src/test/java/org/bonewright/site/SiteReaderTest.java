@@ -7,7 +7,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.bonewright.bone.Dimension;
+import org.bonewright.casefile.BoneName;
 import org.bonewright.casefile.reading.Problem;
+import org.bonewright.measures.load.UsualLoad;
+import org.bonewright.measures.load.UsualLoads;
 import org.bonewright.principles.RuleSet;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -242,6 +246,71 @@ class SiteReaderTest {
     void have_a_day_that_exists() {
       refused(SOUND.replace("2026-01-31", "2026-02-30"), "/limits/0/on", "a day that exists");
       refused(SOUND.replace("2026-01-31", "31.1.2026"), "/limits/0/on", "2026-03-31");
+    }
+  }
+
+  @Nested
+  class Loads {
+
+    @Test
+    void of_a_bone_take_the_place_of_the_published_ones_and_of_no_other_bone() {
+      RuleSet local = new SiteText().loads("femur", "walking", "stairs").on(RULES);
+      UsualLoads table = local.site().orElseThrow().on(UsualLoads.published());
+      assertThat(table.of(BoneName.FEMUR))
+          .extracting(UsualLoad::activity)
+          .containsExactly("walking", "stairs");
+      assertThat(table.of(BoneName.TIBIA)).isEqualTo(UsualLoads.published().of(BoneName.TIBIA));
+    }
+
+    @Test
+    void of_a_leg_are_for_75_kg_and_those_of_an_arm_for_anybody() {
+      UsualLoads table =
+          new SiteText()
+              .loads("femur", "walking")
+              .loads("humerus", "crutches")
+              .on(RULES)
+              .site()
+              .orElseThrow()
+              .on(UsualLoads.published());
+      Dimension heavy = Dimension.assumed(150, 150, "");
+      assertThat(table.of(BoneName.FEMUR).get(0).full(heavy).press().min()).isEqualTo(2000);
+      assertThat(table.of(BoneName.HUMERUS).get(0).full(heavy).press().min()).isEqualTo(1000);
+    }
+
+    @Test
+    void are_one_to_five_each_of_another_activity() {
+      refused(new SiteText().loads("femur"), "/loads/0/loads", "no load", "at most 5");
+      refused(
+          new SiteText().loads("femur", "a", "b", "c", "d", "e", "f"), "/loads/0/loads", "6 loads");
+      refused(new SiteText().loads("femur", "a", "b", "a"), "\"a\" twice", "one load of each");
+    }
+
+    @Test
+    void load_the_bone() {
+      refused(
+          new SiteText().loadsOf("femur", SiteText.load("rest", 0, 0, 0)),
+          "/loads/0/loads",
+          "zeros",
+          "above zero");
+      refused(
+          new SiteText().loadsOf("femur", SiteText.load("leap", 30000, 0, 0)),
+          "/loads/0/loads/0/pressN",
+          "20000");
+    }
+
+    @Test
+    void of_a_bone_are_set_once() {
+      refused(
+          new SiteText().loads("femur", "walking").loads("femur", "stairs"),
+          "/loads/1/bone",
+          "The first stands at /loads/0");
+    }
+
+    @Test
+    void have_grounds_like_every_change() {
+      String text = new SiteText().loads("femur", "walking").text();
+      refused(text.replace("test bench", "Dr Jones"), "/loads/0/by", "a role");
+      refused(text.replace("2026-01-31", "2026-02-31"), "/loads/0/on", "a day that exists");
     }
   }
 }

@@ -5,6 +5,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.bonewright.principles.RuleSet;
 
 /** A site file for a test, put together entry by entry. */
@@ -15,6 +16,7 @@ public final class SiteText {
 
   private final List<String> limits = new ArrayList<>();
   private final List<String> severities = new ArrayList<>();
+  private final List<String> loads = new ArrayList<>();
 
   /** Add a limit of a single value. */
   public SiteText limit(String principle, String limit, double value, String unit) {
@@ -36,6 +38,32 @@ public final class SiteText {
     return this;
   }
 
+  /**
+   * Add the loads of a bone, each of them 1000 N, 20 N·m and 5 N·m.
+   *
+   * @param activities what is done, one load each
+   */
+  public SiteText loads(String bone, String... activities) {
+    return loadsOf(
+        bone,
+        Stream.of(activities).map(activity -> load(activity, 1000, 20, 5)).toArray(String[]::new));
+  }
+
+  /** Add the loads of a bone as they stand in the file. */
+  public SiteText loadsOf(String bone, String... written) {
+    loads.add(
+        "{\"bone\": \"%s\", \"loads\": [%s], ".formatted(bone, String.join(", ", written))
+            + GROUNDS);
+    return this;
+  }
+
+  /** Return a load as it stands in a file. */
+  public static String load(String activity, int pressN, int bendingNm, int torsionNm) {
+    return """
+    {"activity": "%s", "pressN": %d, "bendingNm": %d, "torsionNm": %d, "source": "a test"}"""
+        .formatted(activity, pressN, bendingNm, torsionNm);
+  }
+
   private static String start(String principle, String limit) {
     return "{\"principle\": \"%s\", \"limit\": \"%s\", ".formatted(principle, limit);
   }
@@ -49,9 +77,10 @@ public final class SiteText {
     return """
     {"schema": "bonewright/site/1", "name": "test-site", "provenance": "invented",
     "limits": [%s],
-    "severities": [%s]}
+    "severities": [%s],
+    "loads": [%s]}
     """
-        .formatted(joined(limits), joined(severities));
+        .formatted(joined(limits), joined(severities), joined(loads));
   }
 
   private static String joined(List<String> entries) {

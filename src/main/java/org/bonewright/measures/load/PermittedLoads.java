@@ -158,7 +158,7 @@ public final class PermittedLoads {
   private static String ofLegInWords(UsualLoad load) {
     return "in proportion to its share of the body weight"
         + (load.perNewton() ? ", muscles pressing two to three times as hard" : "")
-        + ", never below light use";
+        + ", never below light use (our convention)";
   }
 
   private static String armInWords() {
