@@ -82,7 +82,8 @@ class BenchReaderTest {
     @Test
     void without_the_strength_of_its_bone_tells_no_hold_out() throws IOException {
       ObjectNode file =
-          (ObjectNode) MAPPER.readTree(Files.readString(Path.of("cases/bench/compressed-plate.json")));
+          (ObjectNode)
+              MAPPER.readTree(Files.readString(Path.of("cases/bench/compressed-plate.json")));
       ((ObjectNode) file.get("bone")).remove("shearStrength");
       assertThat(json(answer(file.toString())).get("loads").get(1).has("holdOut")).isFalse();
       assertThat(BenchText.of(answer(file.toString()))).doesNotContain("hold-out", "pulled out");

@@ -33,7 +33,9 @@ public record ScrewDemand(
   /** A pull below this share of what it holds is none: what is left of it is rounding. */
   private static final double NO_PULL = 1e-6;
 
-  /** Return the share of its strength to which the bone is pressed; absent where it is not known. */
+  /**
+   * Return the share of its strength to which the bone is pressed; absent where it is not known.
+   */
   public OptionalDouble crushed() {
     return crushing.isPresent()
         ? OptionalDouble.of(bearing / crushing.getAsDouble())

@@ -29,8 +29,8 @@ public final class HoldOutOfConstruct {
    * Raise a load until nothing holds.
    *
    * @param load its direction; shares are counted of its size
-   * @return empty where no screw is pressed, the strength of the bone is not given, or the model has
-   *     no answer for the load
+   * @return empty where no screw is pressed, the strength of the bone is not given, or the model
+   *     has no answer for the load
    */
   public static Optional<ConstructHoldOut> under(FixedBone fixed, Load load) {
     List<ConstructHoldOut.Pulled> pulled = new ArrayList<>();

@@ -46,8 +46,7 @@ public final class MechanicalModel {
     this.path =
         joined.flatMap(
             whole ->
-                prestress.map(
-                    known -> new LoadPath(new Reduced(fixed, whole, known, List.of()))));
+                prestress.map(known -> new LoadPath(new Reduced(fixed, whole, known, List.of()))));
   }
 
   /** Return what a load does. */
@@ -148,8 +147,7 @@ public final class MechanicalModel {
         whole ->
             prestress.map(
                 known ->
-                    new LoadPath(
-                        new Reduced(fixed, whole, known, HeldThread.of(fixed, whole)))));
+                    new LoadPath(new Reduced(fixed, whole, known, HeldThread.of(fixed, whole)))));
   }
 
   /** Return the moment at which the far cortex opens; empty where nothing presses the ends. */

@@ -19,8 +19,8 @@ import org.bonewright.mechanics.frame.Vector;
  * matrices, and the frame need not be solved again.
  *
  * <p>Movements and forces at all points stand in one array: six numbers for each patch, in order,
- * and then six for the ends where they may meet. Movements have one number more for each thread that
- * is watched: how far its neck stretches.
+ * and then six for the ends where they may meet. Movements have one number more for each thread
+ * that is watched: how far its neck stretches.
  */
 final class Reduced {
 
