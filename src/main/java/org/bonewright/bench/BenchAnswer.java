@@ -2,6 +2,7 @@ package org.bonewright.bench;
 
 import java.util.List;
 import java.util.Optional;
+import org.bonewright.mechanics.answer.ConstructHoldOut;
 import org.bonewright.mechanics.answer.Stiffness;
 import org.bonewright.mechanics.construct.FixedBone;
 import org.bonewright.mechanics.construct.Load;
@@ -32,8 +33,10 @@ public sealed interface BenchAnswer {
    *
    * @param load the load
    * @param outcome the answer, or why there is none
+   * @param holdOut how much of it pressed screws bear until they are pulled out, where the strength
+   *     of the bone is given
    */
-  record AnsweredLoad(Load load, Outcome outcome) {}
+  record AnsweredLoad(Load load, Outcome outcome, Optional<ConstructHoldOut> holdOut) {}
 
   /**
    * The answer to a single question: names with one number or several.

@@ -18,7 +18,9 @@ record BenchBone(
     @Between(min = 0, max = 200) double innerDiameter,
     @Between(min = 0.1, max = 1000) double proximalLength,
     @Between(min = 0.1, max = 1000) double distalLength,
-    @Between(min = 0.01, max = 1000) Optional<Double> shearStrength) {
+    @Between(min = 0.01, max = 1000) Optional<Double> shearStrength,
+    @Meaning("at which screws crush it") @Between(min = 0.01, max = 1000)
+        Optional<Double> compressiveStrength) {
 
   private static final double USUAL_POISSON = 0.3;
 

@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import org.bonewright.bench.BenchAnswer.AnsweredLoad;
 import org.bonewright.bench.BenchAnswer.OfConstruct;
 import org.bonewright.bench.BenchAnswer.OfQuestion;
+import org.bonewright.mechanics.answer.ConstructHoldOut;
 import org.bonewright.mechanics.answer.LoadAnswer;
 import org.bonewright.mechanics.answer.PlateCut;
 import org.bonewright.mechanics.answer.ScrewDemand;
@@ -72,7 +73,24 @@ public final class BenchJson {
       node.put("noAnswer", none.why());
     } else if (answered.outcome() instanceof Outcome.Answered found) {
       answer(node, found.answer());
+      answered.holdOut().ifPresent(holdOut -> holdOut(node.putObject("holdOut"), holdOut));
     }
+  }
+
+  private static void holdOut(ObjectNode node, ConstructHoldOut holdOut) {
+    put(node, "first", holdOut.loadShareAtFirst());
+    put(node, "most", holdOut.holdOutShare());
+    node.put("unzips", holdOut.unzips());
+    ArrayNode screws = node.putArray("pulledOut");
+    holdOut
+        .screws()
+        .forEach(
+            screw ->
+                screws
+                    .addObject()
+                    .put("plate", screw.plate())
+                    .put("at", screw.at())
+                    .put("load", screw.loadShare()));
   }
 
   private static void answer(ObjectNode node, LoadAnswer answer) {
@@ -155,6 +173,8 @@ public final class BenchJson {
         .put("bendingStress", screw.bendingStress());
     put(node, "capacity", screw.capacity());
     put(node, "margin", screw.margin());
+    node.put("bearing", screw.bearing());
+    put(node, "crushed", screw.crushed());
     node.put("state", screw.state());
   }
 

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.bonewright.bench.BenchAnswer.AnsweredLoad;
 import org.bonewright.bench.BenchAnswer.OfConstruct;
 import org.bonewright.bench.BenchAnswer.OfQuestion;
+import org.bonewright.mechanics.answer.ConstructHoldOut;
 import org.bonewright.mechanics.answer.LoadAnswer;
 import org.bonewright.mechanics.answer.PlateCut;
 import org.bonewright.mechanics.answer.ScrewDemand;
@@ -83,6 +84,7 @@ public final class BenchText {
       line("%nLOAD %s", shown(load.load()));
       if (load.outcome() instanceof Outcome.Answered found) {
         answer(found.answer());
+        load.holdOut().ifPresent(this::holdOut);
       } else if (load.outcome() instanceof Outcome.None none) {
         line("  No answer: %s", none.why());
       }
@@ -161,6 +163,28 @@ public final class BenchText {
     }
   }
 
+  private void holdOut(ConstructHoldOut holdOut) {
+    if (holdOut.loadShareAtFirst().isEmpty()) {
+      line("  No screw is pulled out, even by 64 times the load.");
+      return;
+    }
+    for (ConstructHoldOut.Pulled screw : holdOut.screws()) {
+      line(
+          "  pulled out  the screw at %s mm at %s times the load",
+          plain(screw.at()), times(screw.loadShare()));
+    }
+    line(
+        "  hold-out    %s%s",
+        holdOut.holdOutShare().isPresent()
+            ? times(holdOut.holdOutShare().getAsDouble()) + " times the load"
+            : "what is left bears 64 times the load",
+        holdOut.unzips() ? "; once the first is out, the next follow" : "");
+  }
+
+  private static String times(double share) {
+    return String.format(Locale.ROOT, share < 10 ? "%.2f" : "%.0f", share);
+  }
+
   private static String strain(String before, OptionalDouble percent) {
     return percent.isPresent()
         ? before + String.format(Locale.ROOT, "%.1f %%", percent.getAsDouble())
@@ -193,14 +217,17 @@ public final class BenchText {
     if (screws.isEmpty()) {
       return;
     }
-    line("  screws      z mm    pull N   shear N   bending MPa   holds N   margin   state");
+    line(
+        "  screws      z mm    pull N   shear N   bending MPa   on bone MPa   holds N   margin"
+            + "   state");
     for (ScrewDemand screw : screws) {
       line(
-          "  %17.1f %9.0f %9.0f %13.0f %9s %8s   %s",
+          "  %17.1f %9.0f %9.0f %13.0f %13.0f %9s %8s   %s",
           screw.at(),
           screw.pullOff(),
           screw.shear(),
           screw.bendingStress(),
+          screw.bearing(),
           rounded(screw.capacity(), "%.0f"),
           rounded(screw.margin(), "%.1f"),
           screw.state());

@@ -59,7 +59,8 @@ final class Built {
                 new HollowCircle(bone.outerDiameter(), bone.innerDiameter()),
                 bone.proximalLength(),
                 bone.distalLength(),
-                bone.shearStrength().map(OptionalDouble::of).orElse(OptionalDouble.empty())),
+                optional(bone.shearStrength()),
+                optional(bone.compressiveStrength())),
             new Fracture(gap(), filling()),
             plates.stream().map(Built::plate).toList(),
             screws,
@@ -68,6 +69,10 @@ final class Built {
             file.preload()
                 .filter(preload -> preload.force() > 0)
                 .map(p -> new Compression(p.force(), p.eccentricity().orElse(0.0)))));
+  }
+
+  private static OptionalDouble optional(Optional<Double> value) {
+    return value.map(OptionalDouble::of).orElse(OptionalDouble.empty());
   }
 
   /** Return everything that does not fit, once the bone was asked for. */

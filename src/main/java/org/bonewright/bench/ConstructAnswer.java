@@ -8,6 +8,7 @@ import org.bonewright.mechanics.construct.FixedBone;
 import org.bonewright.mechanics.construct.Fracture.Filling;
 import org.bonewright.mechanics.construct.Load;
 import org.bonewright.mechanics.construct.PlateScrew.Head;
+import org.bonewright.mechanics.model.HoldOutOfConstruct;
 import org.bonewright.mechanics.model.MechanicalModel;
 
 /** Asks the model what a bench file asks, and says where the model is weak. */
@@ -22,7 +23,8 @@ final class ConstructAnswer {
             .map(
                 asked -> {
                   Load load = asked.load();
-                  return new BenchAnswer.AnsweredLoad(load, model.under(load));
+                  return new BenchAnswer.AnsweredLoad(
+                      load, model.under(load), HoldOutOfConstruct.under(bone, load));
                 })
             .toList();
     OptionalDouble opening =
@@ -55,6 +57,7 @@ final class ConstructAnswer {
     }
     if (bone.screws().stream().anyMatch(screw -> screw.head() instanceof Head.Pressed)) {
       limits.add("A plate rests on the bone under its screws only, not along its length.");
+      limits.add("Screws are pulled out one by one; the load is raised anew once one is out.");
     }
     if (bone.strut().isPresent()) {
       limits.add("A strut is stiffer than told: screws hold its wall at points.");

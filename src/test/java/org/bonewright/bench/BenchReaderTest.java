@@ -69,6 +69,38 @@ class BenchReaderTest {
     }
 
     @Test
+    void with_pressed_screws_tells_at_what_load_they_are_pulled_out() throws IOException {
+      String pressed = Files.readString(Path.of("cases/bench/compressed-plate.json"));
+      JsonNode load = json(answer(pressed)).get("loads").get(1);
+      JsonNode holdOut = load.get("holdOut");
+      assertThat(holdOut.get("first").asDouble()).isGreaterThan(1);
+      assertThat(holdOut.get("pulledOut").get(0).get("load").asDouble())
+          .isEqualTo(holdOut.get("first").asDouble());
+      assertThat(BenchText.of(answer(pressed))).contains("pulled out", "hold-out");
+    }
+
+    @Test
+    void without_the_strength_of_its_bone_tells_no_hold_out() throws IOException {
+      ObjectNode file =
+          (ObjectNode)
+              MAPPER.readTree(Files.readString(Path.of("cases/bench/compressed-plate.json")));
+      ((ObjectNode) file.get("bone")).remove("shearStrength");
+      assertThat(json(answer(file.toString())).get("loads").get(1).has("holdOut")).isFalse();
+      assertThat(BenchText.of(answer(file.toString()))).doesNotContain("hold-out", "pulled out");
+    }
+
+    @Test
+    void compares_the_pressure_of_its_screws_with_the_strength_of_its_bone() throws IOException {
+      ObjectNode file = (ObjectNode) MAPPER.readTree(Files.readString(PLATE));
+      JsonNode without = json(answer(file.toString())).get("loads").get(0).get("screws").get(0);
+      ((ObjectNode) file.get("bone")).put("compressiveStrength", 170);
+      JsonNode with = json(answer(file.toString())).get("loads").get(0).get("screws").get(0);
+      assertThat(without.has("crushed")).isFalse();
+      assertThat(with.get("crushed").asDouble())
+          .isCloseTo(without.get("bearing").asDouble() / 170, within(1e-12));
+    }
+
+    @Test
     void whose_plate_does_not_reach_across_gets_no_number() throws IOException {
       ObjectNode file = (ObjectNode) MAPPER.readTree(Files.readString(PLATE));
       ((ObjectNode) file.get("screws")).putArray("at").add(18).add(54);

@@ -14,6 +14,9 @@ import java.util.OptionalDouble;
  * @param capacity pull in N at which its thread strips; absent where the bone's strength is not
  *     given
  * @param state what its grip on the plate has lost: stick, tilt, slip, lifted
+ * @param bearing pressure in MPa of its thread on the near cortex: the shear in its neck over outer
+ *     diameter times thickness of the cortex
+ * @param crushing pressure in MPa at which that bone is crushed; absent where it is not given
  */
 public record ScrewDemand(
     int plate,
@@ -23,10 +26,21 @@ public record ScrewDemand(
     double moment,
     double bendingStress,
     OptionalDouble capacity,
-    String state) {
+    String state,
+    double bearing,
+    OptionalDouble crushing) {
 
   /** A pull below this share of what it holds is none: what is left of it is rounding. */
   private static final double NO_PULL = 1e-6;
+
+  /**
+   * Return the share of its strength to which the bone is pressed; absent where it is not known.
+   */
+  public OptionalDouble crushed() {
+    return crushing.isPresent()
+        ? OptionalDouble.of(bearing / crushing.getAsDouble())
+        : OptionalDouble.empty();
+  }
 
   /** Return how many times the pull it could bear; absent where it is not pulled or not known. */
   public OptionalDouble margin() {

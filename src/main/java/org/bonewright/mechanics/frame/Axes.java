@@ -24,13 +24,20 @@ public record Axes(Vector along, Vector away, Vector across) {
     return new Axes(first, second, first.cross(second));
   }
 
-  /** Return one of the three directions, counted from 0. */
-  Vector direction(int index) {
-    return switch (index) {
-      case 0 -> along;
-      case 1 -> away;
-      case 2 -> across;
-      default -> throw new IllegalArgumentException("no direction " + index);
+  /** Return the vector with these parts along the three directions. */
+  Vector combine(double first, double second, double third) {
+    return new Vector(
+        first * along.x() + second * away.x() + third * across.x(),
+        first * along.y() + second * away.y() + third * across.y(),
+        first * along.z() + second * away.z() + third * across.z());
+  }
+
+  /** Return the three directions one after another: nine numbers. */
+  double[] rows() {
+    return new double[] {
+      along.x(), along.y(), along.z(),
+      away.x(), away.y(), away.z(),
+      across.x(), across.y(), across.z()
     };
   }
 }

@@ -69,7 +69,7 @@ public final class Beams {
       kink(strong, soft.fromFar(), soft.give().strong());
     }
     SixSquare.Maker stiffness = new SixSquare.Maker();
-    stiffness.add(0, 0, 1 / axial).add(3, 3, 1 / torsion);
+    stiffness.set(0, 0, 1 / axial).set(3, 3, 1 / torsion);
     // Bending away turns about the third axis, bending across about the second, the other way
     // round.
     invert(stiffness, 1, 5, weak[0], weak[1], weak[2]);
@@ -78,7 +78,7 @@ public final class Beams {
   }
 
   private static void bend(double[] give, double to, double from, double bending, double shear) {
-    give[0] += (Math.pow(from, 3) - Math.pow(to, 3)) / 3 / bending + (from - to) / shear;
+    give[0] += (from * from * from - to * to * to) / 3 / bending + (from - to) / shear;
     give[1] += (from * from - to * to) / 2 / bending;
     give[2] += (from - to) / bending;
   }
@@ -93,9 +93,8 @@ public final class Beams {
       SixSquare.Maker stiffness, int shift, int turn, double force, double mixed, double moment) {
     double determinant = force * moment - mixed * mixed;
     stiffness
-        .add(shift, shift, moment / determinant)
-        .add(turn, turn, force / determinant)
-        .add(shift, turn, -mixed / determinant)
-        .add(turn, shift, -mixed / determinant);
+        .set(shift, shift, moment / determinant)
+        .set(turn, turn, force / determinant)
+        .set(shift, turn, -mixed / determinant);
   }
 }

@@ -1,15 +1,11 @@
 package org.bonewright.mechanics.frame;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
-/**
- * Nodes and links, with one node held. Nodes are numbered along z for the solver, so that the
- * matrix has a narrow band whatever the order in which they were added.
- */
+/** Nodes and links, with one node held. The order in which they were added does not matter. */
 public final class Frame {
 
   private final List<Vector> nodes = new ArrayList<>();
@@ -42,79 +38,81 @@ public final class Frame {
    * @return empty if something can move without resistance
    */
   public Optional<SolvedFrame> hold(int held) {
-    int[] places = places(held);
-    int band = 0;
-    for (Link link : links) {
-      if (places[link.first()] >= 0 && places[link.second()] >= 0) {
-        int apart = Math.abs(places[link.first()] - places[link.second()]);
-        band = Math.max(band, (apart + 1) * Link.SIX - 1);
-      }
+    Elimination order = Elimination.of(nodes.size() - 1, pairs(held));
+    int[] places = new int[nodes.size()];
+    for (int node = 0; node < places.length; node++) {
+      places[node] = node == held ? -1 : order.place(free(node, held));
     }
-    band = Math.max(band, Link.SIX - 1);
-    double[][] matrix = new double[(nodes.size() - 1) * Link.SIX][band + 1];
+    double[] matrix = new double[order.blocks() * BlockCholesky.BLOCK];
     for (Link link : links) {
-      add(matrix, band, link, places);
+      add(matrix, order, link, places);
     }
-    return BandedCholesky.of(matrix)
+    return BlockCholesky.of(order, matrix)
         .map(factor -> new SolvedFrame(List.copyOf(nodes), List.copyOf(links), places, factor));
   }
 
-  /** Return the place of each node among the equations; -1 for the one that is held. */
-  private int[] places(int held) {
-    int[] places = new int[nodes.size()];
-    List<Integer> order =
-        IntStream.range(0, nodes.size())
-            .filter(node -> node != held)
-            .boxed()
-            .sorted(Comparator.comparingDouble((Integer node) -> nodes.get(node).z()))
-            .toList();
-    places[held] = -1;
-    for (int i = 0; i < order.size(); i++) {
-      places[order.get(i)] = i;
-    }
-    return places;
+  /** Return the index of a node among those that are free. */
+  private static int free(int node, int held) {
+    return node < held ? node : node - 1;
   }
 
-  private void add(double[][] matrix, int band, Link link, int[] places) {
-    int[] ends = {link.first(), link.second()};
-    double[] signs = {-1, 1};
-    for (int a = 0; a < 2; a++) {
-      double[][] left = link.reach(nodes.get(ends[a]));
-      for (int b = 0; b < 2; b++) {
-        if (places[ends[a]] < 0 || places[ends[b]] < 0) {
-          continue;
-        }
-        double[][] right = link.reach(nodes.get(ends[b]));
-        double sign = signs[a] * signs[b];
-        add(matrix, band, places[ends[a]], places[ends[b]], sign, left, link.stiffness(), right);
+  private int[] pairs(int held) {
+    int[] pairs = new int[2 * links.size()];
+    int next = 0;
+    for (Link link : links) {
+      if (link.first() != held && link.second() != held) {
+        pairs[next++] = free(link.first(), held);
+        pairs[next++] = free(link.second(), held);
       }
     }
+    return Arrays.copyOf(pairs, next);
   }
 
+  private void add(double[] matrix, Elimination order, Link link, int[] places) {
+    int first = places[link.first()];
+    int second = places[link.second()];
+    double[] atPoint = link.inSpace();
+    Vector one = link.at().minus(nodes.get(link.first()));
+    Vector two = link.at().minus(nodes.get(link.second()));
+    if (first >= 0) {
+      add(matrix, order.block(first, first), atPoint, one, one, 1);
+    }
+    if (second >= 0) {
+      add(matrix, order.block(second, second), atPoint, two, two, 1);
+    }
+    if (first > second && second >= 0) {
+      add(matrix, order.block(first, second), atPoint, one, two, -1);
+    } else if (second > first && first >= 0) {
+      add(matrix, order.block(second, first), atPoint, two, one, -1);
+    }
+  }
+
+  /**
+   * Add to a block what a stiffness at the end of two arms is at their nodes: a force at the end of
+   * an arm is also a moment, arm × force, at its node.
+   */
   private static void add(
-      double[][] matrix,
-      int band,
-      int rowNode,
-      int columnNode,
-      double sign,
-      double[][] left,
-      SixSquare stiffness,
-      double[][] right) {
-    for (int i = 0; i < Link.SIX; i++) {
-      for (int j = 0; j < Link.SIX; j++) {
-        int row = rowNode * Link.SIX + i;
-        int column = columnNode * Link.SIX + j;
-        if (column > row) {
-          continue;
-        }
-        double sum = 0;
-        for (int p = 0; p < Link.SIX; p++) {
-          for (int q = 0; q < Link.SIX; q++) {
-            sum += left[p][i] * stiffness.get(p, q) * right[q][j];
-          }
-        }
-        matrix[row][column - row + band] += sign * sum;
-      }
+      double[] matrix, int block, double[] stiffness, Vector row, Vector column, double sign) {
+    double[] k = stiffness.clone();
+    for (int i = 0; i < BlockCholesky.BLOCK; i += BlockCholesky.SIX) {
+      reach(k, i, 1, column);
     }
+    for (int i = 0; i < BlockCholesky.SIX; i++) {
+      reach(k, i, BlockCholesky.SIX, row);
+    }
+    int to = block * BlockCholesky.BLOCK;
+    for (int i = 0; i < BlockCholesky.BLOCK; i++) {
+      matrix[to + i] += sign * k[i];
+    }
+  }
+
+  /** Add arm × force to the moment of six numbers that stand this far apart. */
+  private static void reach(double[] k, int from, int apart, Vector arm) {
+    double x = k[from];
+    double y = k[from + apart];
+    double z = k[from + 2 * apart];
+    k[from + 3 * apart] += arm.y() * z - arm.z() * y;
+    k[from + 4 * apart] += arm.z() * x - arm.x() * z;
+    k[from + 5 * apart] += arm.x() * y - arm.y() * x;
   }
 }

@@ -14,8 +14,7 @@ package org.bonewright.mechanics.frame;
  */
 public record Link(int first, int second, Vector at, Axes axes, SixSquare stiffness) {
 
-  /** How many movements a node has. */
-  static final int SIX = SixSquare.SIZE;
+  private static final int THREE = 3;
 
   /**
    * Return a link of independent springs.
@@ -26,26 +25,31 @@ public record Link(int first, int second, Vector at, Axes axes, SixSquare stiffn
     return new Link(first, second, at, axes, SixSquare.diagonal(springs));
   }
 
-  /**
-   * Return how the relative movement in the axes of the link follows from the movement of a node:
-   * six rows, six columns.
-   */
-  double[][] reach(Vector node) {
-    Vector arm = at.minus(node);
-    double[][] reach = new double[SIX][SIX];
-    for (int i = 0; i < 3; i++) {
-      Vector direction = axes.direction(i);
-      Vector turn = arm.cross(direction); // direction . (turn x arm) = turn . (arm x direction)
-      put(reach[i], 0, direction);
-      put(reach[i], 3, turn);
-      put(reach[i + 3], 3, direction);
+  /** Return the stiffness in the directions of space: 36 numbers, row by row. */
+  double[] inSpace() {
+    double[] turn = axes.rows();
+    double[] half = new double[SixSquare.SIZE * SixSquare.SIZE];
+    double[] space = new double[SixSquare.SIZE * SixSquare.SIZE];
+    for (int row = 0; row < SixSquare.SIZE; row++) {
+      for (int column = 0; column < SixSquare.SIZE; column++) {
+        int three = column / THREE * THREE;
+        double sum = 0;
+        for (int k = 0; k < THREE; k++) {
+          sum += stiffness.get(row, three + k) * turn[k * THREE + column - three];
+        }
+        half[row * SixSquare.SIZE + column] = sum;
+      }
     }
-    return reach;
-  }
-
-  private static void put(double[] row, int from, Vector vector) {
-    row[from] = vector.x();
-    row[from + 1] = vector.y();
-    row[from + 2] = vector.z();
+    for (int row = 0; row < SixSquare.SIZE; row++) {
+      int three = row / THREE * THREE;
+      for (int column = 0; column < SixSquare.SIZE; column++) {
+        double sum = 0;
+        for (int k = 0; k < THREE; k++) {
+          sum += turn[k * THREE + row - three] * half[(three + k) * SixSquare.SIZE + column];
+        }
+        space[row * SixSquare.SIZE + column] = sum;
+      }
+    }
+    return space;
   }
 }

@@ -6,15 +6,13 @@ import java.util.List;
 public final class Loads {
 
   private final List<Vector> nodes;
-  private final List<Link> links;
   private final int[] places;
   private final double[] values;
 
-  Loads(List<Vector> nodes, List<Link> links, int[] places) {
+  Loads(List<Vector> nodes, int[] places) {
     this.nodes = nodes;
-    this.links = links;
     this.places = places;
-    this.values = new double[(nodes.size() - 1) * Link.SIX];
+    this.values = new double[(nodes.size() - 1) * SixSquare.SIZE];
   }
 
   /**
@@ -24,45 +22,37 @@ public final class Loads {
    * @param moment in N·mm
    */
   public Loads add(int node, Vector force, Vector moment) {
-    double[] six = {force.x(), force.y(), force.z(), moment.x(), moment.y(), moment.z()};
-    add(node, six, 1);
+    if (places[node] >= 0) {
+      int at = places[node] * SixSquare.SIZE;
+      values[at] += force.x();
+      values[at + 1] += force.y();
+      values[at + 2] += force.z();
+      values[at + 3] += moment.x();
+      values[at + 4] += moment.y();
+      values[at + 5] += moment.z();
+    }
     return this;
   }
 
   /**
-   * Add a pair of forces at the point of a link: on its second side as given, on its first side
-   * against it.
+   * Add a pair of forces at a point that two nodes reach: on the second side as given, on the first
+   * side against it. Whether a link of the frame is there does not matter.
    *
+   * @param link the point and the axes
    * @param pair along, away, across in N and about the same in N·mm, in the axes of the link
    */
-  public Loads pair(int link, Six pair) {
-    return pair(links.get(link), pair);
-  }
-
-  /** Add a pair of forces at a point that two nodes reach, whether or not a link is there. */
   public Loads pair(Link link, Six pair) {
-    add(link.second(), onNode(link, link.second(), pair), 1);
-    add(link.first(), onNode(link, link.first(), pair), -1);
+    Axes axes = link.axes();
+    Vector force = axes.combine(pair.along(), pair.away(), pair.across());
+    Vector moment = axes.combine(pair.aboutAlong(), pair.aboutAway(), pair.aboutAcross());
+    side(link, link.second(), force, moment);
+    side(link, link.first(), force.times(-1), moment.times(-1));
     return this;
   }
 
-  private double[] onNode(Link link, int node, Six pair) {
-    double[][] reach = link.reach(nodes.get(node));
-    double[] six = new double[Link.SIX];
-    for (int i = 0; i < Link.SIX; i++) {
-      for (int j = 0; j < Link.SIX; j++) {
-        six[j] += reach[i][j] * pair.get(i);
-      }
-    }
-    return six;
-  }
-
-  private void add(int node, double[] six, double sign) {
-    if (places[node] >= 0) {
-      for (int i = 0; i < Link.SIX; i++) {
-        values[places[node] * Link.SIX + i] += sign * six[i];
-      }
-    }
+  private void side(Link link, int node, Vector force, Vector moment) {
+    Vector arm = link.at().minus(nodes.get(node));
+    add(node, force, moment.plus(arm.cross(force)));
   }
 
   double[] values() {

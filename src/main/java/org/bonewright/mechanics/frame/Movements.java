@@ -5,6 +5,8 @@ import java.util.List;
 /** How the nodes of a frame move under one load. */
 public final class Movements {
 
+  private static final Vector NONE = new Vector(0, 0, 0);
+
   private final List<Vector> nodes;
   private final List<Link> links;
   private final int[] places;
@@ -29,9 +31,9 @@ public final class Movements {
 
   private Vector three(int node, int from) {
     if (places[node] < 0) {
-      return new Vector(0, 0, 0);
+      return NONE;
     }
-    int start = places[node] * Link.SIX + from;
+    int start = places[node] * SixSquare.SIZE + from;
     return new Vector(values[start], values[start + 1], values[start + 2]);
   }
 
@@ -40,27 +42,27 @@ public final class Movements {
    * along, away, across in mm, and about the same in rad.
    */
   public Six across(Link link) {
-    double[] relative = new double[Link.SIX];
-    add(relative, link, link.second(), 1);
-    add(relative, link, link.first(), -1);
-    return Six.of(relative);
+    Vector apart = at(link, link.second()).minus(at(link, link.first()));
+    Vector turned = turn(link.second()).minus(turn(link.first()));
+    Axes axes = link.axes();
+    return new Six(
+        apart.dot(axes.along()),
+        apart.dot(axes.away()),
+        apart.dot(axes.across()),
+        turned.dot(axes.along()),
+        turned.dot(axes.away()),
+        turned.dot(axes.across()));
+  }
+
+  /** Return how the point of a link moves as a part of one of its nodes. */
+  private Vector at(Link link, int node) {
+    Vector arm = link.at().minus(nodes.get(node));
+    return shift(node).plus(turn(node).cross(arm));
   }
 
   /** Return the force on the second side of a link: N along, away, across, N·mm about the same. */
   public Six force(int index) {
     Link link = links.get(index);
     return link.stiffness().times(across(link));
-  }
-
-  private void add(double[] relative, Link link, int node, double sign) {
-    if (places[node] < 0) {
-      return;
-    }
-    double[][] reach = link.reach(nodes.get(node));
-    for (int i = 0; i < Link.SIX; i++) {
-      for (int j = 0; j < Link.SIX; j++) {
-        relative[i] += sign * reach[i][j] * values[places[node] * Link.SIX + j];
-      }
-    }
   }
 }

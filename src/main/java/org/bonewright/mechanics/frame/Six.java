@@ -30,7 +30,7 @@ public record Six(
   }
 
   /** Return the six numbers of an array, in the order of the record. */
-  static Six of(double... values) {
+  public static Six of(double... values) {
     return new Six(values[0], values[1], values[2], values[3], values[4], values[5]);
   }
 
@@ -85,7 +85,7 @@ public record Six(
   }
 
   /** Return the six in an array of its own. */
-  double[] values() {
+  public double[] values() {
     return new double[] {along, away, across, aboutAlong, aboutAway, aboutAcross};
   }
 }

@@ -1,6 +1,6 @@
 /**
- * A small frame solver: nodes with six movements each, links between them, a banded Cholesky
- * factorisation, any number of loads. It knows nothing of bones.
+ * A small frame solver: nodes with six movements each, links between them, a Cholesky factorisation
+ * by blocks, any number of loads. It knows nothing of bones.
  */
 @NullMarked
 package org.bonewright.mechanics.frame;

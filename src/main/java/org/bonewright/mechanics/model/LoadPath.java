@@ -1,43 +1,45 @@
 package org.bonewright.mechanics.model;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Collections;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
-import org.bonewright.mechanics.construct.FixedBone;
+import java.util.function.DoubleUnaryOperator;
 import org.bonewright.mechanics.construct.Load;
-import org.bonewright.mechanics.construct.PlateScrew.Head;
 import org.bonewright.mechanics.frame.Six;
 
 /**
  * Raises a load from nothing to its full size and lets the patches under pressed screws give way in
- * the order in which they reach what they can bear: tilt, slip, lift.
+ * the order in which they reach what they can bear: tilt, slip, lift. Where threads are watched, it
+ * ends when one of them is pulled out.
  */
 final class LoadPath {
 
-  private static final int HALVINGS = 40;
+  private static final Load NOTHING = Load.axial(0);
+  private static final Patch.State[] STATES = Patch.State.values();
   private static final double START = 1e-6;
 
-  private final FixedBone fixed;
-  private final Prestress prestress;
+  /** Of two as near to giving way as symmetry makes them, the first gives way first. */
+  private static final double EQUAL = 1e-6;
+
+  private final Reduced reduced;
   private final Optional<Response> whole;
+  private final Optional<End> unloaded;
 
-  LoadPath(FixedBone fixed, Prestress prestress) {
-    this.fixed = fixed;
-    this.prestress = prestress;
-    this.whole = response(Map.of());
+  LoadPath(Reduced reduced) {
+    this.reduced = reduced;
+    List<PatchStand> stands = Collections.nCopies(patches().size(), PatchStand.WHOLE);
+    this.whole = Response.of(reduced, stands);
+    this.unloaded = whole.flatMap(response -> raise(NOTHING, response, List.of()));
   }
 
-  private Optional<Response> response(Map<Integer, PatchStand> stands) {
-    return Joined.of(fixed, stands, false)
-        .map(joined -> new Response(fixed, joined, stands, prestress));
+  /** Return whether any thread is watched. */
+  boolean watches() {
+    return !reduced.threads().isEmpty();
   }
 
-  /** Return whether nothing can move without resistance while every patch is whole. */
-  boolean holds() {
-    return whole.isPresent();
+  private List<Joined.Place> patches() {
+    return reduced.joined().patches();
   }
 
   /**
@@ -52,134 +54,136 @@ final class LoadPath {
   /**
    * Where the path ended.
    *
-   * @param response how the bone answers in its last state
-   * @param stands how the patches stand at the end, by index of the screw
    * @param answer to the share of the load that was reached
    * @param reached the share of the load that was reached; 1 is all of it
    * @param events what gave way, in order
    */
-  record End(
-      Response response,
-      Map<Integer, PatchStand> stands,
-      Response.Answer answer,
-      double reached,
-      List<Event> events) {}
+  record End(Answer answer, double reached, List<Event> events) {}
+
+  /**
+   * Return how the bone stands before any load.
+   *
+   * @return empty if bone ends found no rest
+   */
+  Optional<End> unloaded() {
+    return unloaded;
+  }
 
   /**
    * Raise a load.
    *
-   * @return empty if something could move without resistance at once, or bone ends found no rest
+   * @return empty if bone ends found no rest
    */
   Optional<End> raise(Load load) {
-    Map<Integer, PatchStand> stands = new TreeMap<>();
-    List<Event> events = new ArrayList<>();
+    return unloaded.flatMap(before -> raise(load, before.answer().response(), before.events()));
+  }
+
+  private Optional<End> raise(Load load, Response first, List<Event> before) {
+    List<Event> events = new ArrayList<>(before);
+    Response response = first;
     double from = 0;
-    Optional<End> last = Optional.empty();
     while (true) {
-      Optional<Response> response = stands.isEmpty() ? whole : response(stands);
-      if (response.isEmpty()) {
-        return last; // nothing resists any more: the load reached is what was held
-      }
-      Optional<Response.Answer> all = response.get().to(load, 1);
+      Response.Line line = response.to(load);
+      Optional<Response.Point> all = line.at(1);
       if (all.isEmpty()) {
         return Optional.empty();
       }
-      if (worst(response.get(), all.get(), stands).isEmpty()) {
-        return Optional.of(
-            new End(response.get(), Map.copyOf(stands), all.get(), 1, List.copyOf(events)));
+      Optional<Failing> atAll = worst(response, all.get());
+      if (atAll.isEmpty()) {
+        return Optional.of(new End(line.whole(all.get()), 1, List.copyOf(events)));
       }
-      double share = first(response.get(), load, from, stands);
-      Optional<Response.Answer> there = response.get().to(load, share);
-      Optional<Failing> failing = there.flatMap(answer -> worst(response.get(), answer, stands));
+      double share = first(response, line, from, atAll.get().excess() - START);
+      Optional<Response.Point> there = line.at(share);
+      Response now = response;
+      Optional<Failing> failing = there.flatMap(point -> worst(now, point));
       if (there.isEmpty() || failing.isEmpty()) {
         return Optional.empty();
       }
-      events.add(new Event(share, failing.get().screw(), failing.get().what()));
-      last =
-          Optional.of(
-              new End(response.get(), Map.copyOf(stands), there.get(), share, List.copyOf(events)));
-      stands.put(failing.get().screw(), after(stands, failing.get()));
+      Failing failed = failing.get();
+      events.add(new Event(share, screw(failed), failed.what()));
+      if (failed.what() == Patch.State.PULLED) {
+        return Optional.of(new End(line.whole(there.get()), share, List.copyOf(events)));
+      }
+      List<PatchStand> stands = new ArrayList<>(response.stands());
+      stands.set(failed.index(), after(stands.get(failed.index()), failed));
+      Optional<Response> next = Response.of(reduced, stands);
+      if (next.isEmpty()) {
+        // Nothing resists any more: the load reached is what was held.
+        return Optional.of(new End(line.whole(there.get()), share, List.copyOf(events)));
+      }
+      response = next.get();
       from = share;
     }
   }
 
-  private static PatchStand after(Map<Integer, PatchStand> stands, Failing failing) {
-    PatchStand before = stands.getOrDefault(failing.screw(), PatchStand.WHOLE);
+  private int screw(Failing failed) {
+    return failed.what() == Patch.State.PULLED
+        ? reduced.threads().get(failed.index()).screw()
+        : patches().get(failed.index()).screw();
+  }
+
+  private static PatchStand after(PatchStand before, Failing failing) {
     return switch (failing.what()) {
       case TILT -> before.afterTilt(failing.carried());
       case SLIP -> before.afterSlip(failing.carried());
       case LIFTED -> before.afterLift(failing.carried());
-      case STICK -> before;
+      case STICK, PULLED -> before;
     };
   }
 
   /** Return the smallest share of the load, from one that was borne, at which a patch gives way. */
-  private double first(Response response, Load load, double from, Map<Integer, PatchStand> stands) {
-    double low = from;
-    double high = 1;
-    for (int i = 0; i < HALVINGS; i++) {
-      double middle = (low + high) / 2;
-      boolean gives =
-          response
-              .to(load, middle)
-              .map(answer -> worst(response, answer, stands).isPresent())
-              .orElse(true);
-      if (gives) {
-        high = middle;
-      } else {
-        low = middle;
-      }
-    }
-    return high;
+  private double first(Response response, Response.Line line, double from, double atAll) {
+    DoubleUnaryOperator excess =
+        share ->
+            line.at(share)
+                .map(point -> excess(response, point) - START)
+                .orElse(Double.POSITIVE_INFINITY);
+    double now = excess.applyAsDouble(from);
+    return now > 0 || from >= 1 ? from : Crossing.beyond(excess, from, now, 1, atAll);
   }
 
   /**
-   * A patch that carries more than it can.
+   * A patch or a thread that carries more than it can.
    *
-   * @param screw index of its screw
+   * @param index of the patch; of the thread where that is pulled out
    * @param what it does next
-   * @param carried what it carries: six numbers
+   * @param carried what the patch carries: six numbers
    * @param excess by how much of what it can bear
    */
-  private record Failing(int screw, Patch.State what, Six carried, double excess) {}
+  private record Failing(int index, Patch.State what, Six carried, double excess) {}
 
-  private Optional<Failing> worst(
-      Response response, Response.Answer answer, Map<Integer, PatchStand> stands) {
-    List<Failing> failing = new ArrayList<>();
-    response
-        .patches(answer)
-        .forEach(
-            (screw, carried) -> {
-              PatchStand stand = stands.getOrDefault(screw, PatchStand.WHOLE);
-              if (fixed.screws().get(screw).head() instanceof Head.Pressed pressed) {
-                Patch patch = new Patch(pressed, fixed.shaft().material());
-                add(failing, screw, patch, stand, carried);
-              }
-            });
-    return failing.stream()
-        .filter(f -> f.excess() > START)
-        .max(Comparator.comparingDouble(Failing::excess));
+  /** Return what carries most above what it can; empty where nothing does. */
+  private Optional<Failing> worst(Response response, Response.Point point) {
+    Failing worst = mostBurdened(response, point);
+    return worst.excess() > START ? Optional.of(worst) : Optional.empty();
   }
 
-  private static void add(
-      List<Failing> failing, int screw, Patch patch, PatchStand stand, Six carried) {
-    double apart = carried.along();
-    double force = patch.head().force();
-    failing.add(new Failing(screw, Patch.State.LIFTED, carried, apart / force - 1));
-    if (!stand.slid()) {
-      double across = Math.hypot(carried.away(), carried.across());
-      failing.add(
-          new Failing(screw, Patch.State.SLIP, carried, over(across, patch.slips(apart), force)));
-    }
-    if (!stand.tilted()) {
-      double tilting = Math.hypot(carried.aboutAway(), carried.aboutAcross());
-      double scale = force * patch.head().radius() / 4;
-      failing.add(
-          new Failing(screw, Patch.State.TILT, carried, over(tilting, patch.tilts(apart), scale)));
-    }
+  /** Return by how much it carries more than it can; below zero where nothing does. */
+  private double excess(Response response, Response.Point point) {
+    return mostBurdened(response, point).excess();
   }
 
-  private static double over(double carried, double bears, double scale) {
-    return (carried - bears) / scale;
+  private Failing mostBurdened(Response response, Response.Point point) {
+    Failing most = new Failing(0, Patch.State.STICK, Six.NONE, Double.NEGATIVE_INFINITY);
+    for (int patch = 0; patch < patches().size(); patch++) {
+      PatchStand stand = response.stands().get(patch);
+      if (!stand.lifted()) {
+        Six carried = response.carried(point, patch);
+        for (Patch.State next : STATES) {
+          double excess = patches().get(patch).patch().excess(next, stand, carried);
+          if (excess > most.excess() + EQUAL) {
+            most = new Failing(patch, next, carried, excess);
+          }
+        }
+      }
+    }
+    for (int thread = 0; thread < reduced.threads().size(); thread++) {
+      double capacity = reduced.threads().get(thread).capacity();
+      double excess = response.pull(point, thread) / capacity - 1;
+      if (excess > most.excess() + EQUAL) {
+        most = new Failing(thread, Patch.State.PULLED, Six.NONE, excess);
+      }
+    }
+    return most;
   }
 }

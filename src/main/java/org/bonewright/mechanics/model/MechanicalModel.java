@@ -25,7 +25,6 @@ public final class MechanicalModel {
 
   private static final String LOOSE = "Something in the construct can move without resistance.";
   private static final String NO_REST = "The bone ends found no rest against each other.";
-  private static final Load NOTHING = Load.axial(0);
 
   /**
    * A distal end that turns further than this, in rad per N·mm, is held by nothing but the springs
@@ -35,34 +34,33 @@ public final class MechanicalModel {
   private static final double LOOSEST = 0.02;
 
   private final FixedBone fixed;
-  private final Prestress prestress;
-  private final LoadPath path;
-  private final Optional<LoadPath.End> before;
-  private final Optional<String> fault;
+  private final Optional<Joined> joined;
+  private final Optional<Prestress> prestress;
+  private final Optional<LoadPath> path;
 
   /** Make the model of a fixed bone. */
   public MechanicalModel(FixedBone fixed) {
     this.fixed = fixed;
-    Optional<Prestress> found = Prestress.of(fixed);
-    this.prestress = found.orElse(Prestress.NONE);
-    this.path = new LoadPath(fixed, prestress);
-    this.before = path.holds() ? path.raise(NOTHING) : Optional.empty();
-    this.fault =
-        !path.holds() || found.isEmpty()
-            ? Optional.of(LOOSE)
-            : before.isEmpty() ? Optional.of(NO_REST) : Optional.empty();
+    this.joined = Joined.of(fixed);
+    this.prestress = joined.flatMap(whole -> Prestress.of(fixed, whole));
+    this.path =
+        joined.flatMap(
+            whole ->
+                prestress.map(known -> new LoadPath(new Reduced(fixed, whole, known, List.of()))));
   }
 
   /** Return what a load does. */
   public Outcome under(Load load) {
-    if (fault.isPresent() || before.isEmpty()) {
-      return new Outcome.None(fault.orElse(NO_REST));
+    if (path.isEmpty()) {
+      return new Outcome.None(LOOSE);
     }
-    LoadPath.End preloaded = before.get();
-    return path.raise(load)
-        .map(after -> answer(load, preloaded, after))
-        .map(answer -> isHeld(answer) ? new Outcome.Answered(answer) : new Outcome.None(LOOSE))
-        .orElseGet(() -> new Outcome.None(NO_REST));
+    Optional<LoadPath.End> before = path.get().unloaded();
+    Optional<LoadPath.End> after = path.get().raise(load);
+    if (before.isEmpty() || after.isEmpty()) {
+      return new Outcome.None(NO_REST);
+    }
+    LoadAnswer answer = answer(load, before.get().answer(), after.get());
+    return isHeld(answer) ? new Outcome.Answered(answer) : new Outcome.None(LOOSE);
   }
 
   private boolean isHeld(LoadAnswer answer) {
@@ -73,27 +71,23 @@ public final class MechanicalModel {
     return Math.max(turn, shift / reach) <= LOOSEST * answer.load().size(reach);
   }
 
-  private LoadAnswer answer(Load load, LoadPath.End preload, LoadPath.End after) {
-    Response response = after.response();
-    Link ends = response.joined().ends();
-    Six preloaded = preload.answer().movements().across(ends);
-    Six w = after.answer().movements().across(ends).minus(preloaded);
+  private LoadAnswer answer(Load load, Answer before, LoadPath.End end) {
+    Answer after = end.answer();
+    Link ends = after.joined().ends();
+    Six moved = after.movements().across(ends).minus(before.movements().across(ends));
     return new LoadAnswer(
         load,
-        end(preload.answer().movements(), after.answer().movements(), response),
-        GapReader.of(fixed, w),
-        after.answer().rest().map(rest -> new EndContact(rest.force(), rest.closed())),
-        response.joined().plates().stream()
-            .map(plate -> PlateCuts.of(plate, response, after.answer()))
-            .toList(),
+        end(before.movements(), after.movements(), after.joined().bone().loaded()),
+        GapReader.of(fixed, moved),
+        after.rest().map(rest -> new EndContact(rest.force(), rest.closed())),
+        after.joined().plates().stream().map(plate -> PlateCuts.of(plate, after)).toList(),
         ScrewDemands.of(after),
-        after.events().stream().map(this::giving).toList(),
+        end.events().stream().map(this::giving).toList(),
         slipCautious(load),
-        after.reached());
+        end.reached());
   }
 
-  private static Movement end(Movements before, Movements after, Response response) {
-    int node = response.joined().bone().loaded();
+  private static Movement end(Movements before, Movements after, int node) {
     Vector shift = after.shift(node).minus(before.shift(node));
     Vector turn = after.turn(node).minus(before.turn(node));
     return new Movement(shift.x(), shift.y(), shift.z(), turn.x(), turn.y(), turn.z());
@@ -147,8 +141,19 @@ public final class MechanicalModel {
     return stiffness / 1000 * Math.PI / 180;
   }
 
+  /** Return how a load is raised while the threads of pressed screws are watched. */
+  Optional<LoadPath> watched() {
+    return joined.flatMap(
+        whole ->
+            prestress.map(
+                known ->
+                    new LoadPath(new Reduced(fixed, whole, known, HeldThread.of(fixed, whole)))));
+  }
+
   /** Return the moment at which the far cortex opens; empty where nothing presses the ends. */
   public OptionalDouble openingMoment() {
-    return OpeningMoment.of(fixed, prestress);
+    return joined.isPresent() && prestress.isPresent()
+        ? OpeningMoment.of(fixed, joined.get(), prestress.get())
+        : OptionalDouble.empty();
   }
 }

@@ -2,15 +2,16 @@ package org.bonewright.mechanics.model;
 
 import java.util.Optional;
 import org.bonewright.mechanics.frame.Six;
-import org.bonewright.mechanics.frame.SixSquare;
 
 /**
  * Finds where two bone ends come to rest against each other. The rest of the construct is reduced
  * to a spring of six movements between the ends, so that this is the minimum of a convex energy: a
- * Newton step with a line search always gets nearer to it.
+ * Newton step with a line search always gets nearer to it. Six numbers stand in an array here, in
+ * the order of {@link Six}.
  */
 final class Meeting {
 
+  private static final int SIX = 6;
   private static final int STEPS = 200;
   private static final int ROUNDS = 60;
   private static final double CLOSE = 1e-9;
@@ -25,7 +26,17 @@ final class Meeting {
 
   private final BoneEnds ends;
   private final double friction;
-  private final SixSquare spring;
+  private final double[][] spring;
+  private final double rubbing;
+  private final double turned;
+
+  private Meeting(BoneEnds ends, double friction, double[][] spring) {
+    this.ends = ends;
+    this.friction = friction;
+    this.spring = spring;
+    this.rubbing = ends.closed().away();
+    this.turned = ends.middle() * ends.middle();
+  }
 
   /**
    * Prepare the meeting.
@@ -33,11 +44,19 @@ final class Meeting {
    * @param ends the ends
    * @param friction coefficient of friction between them
    * @param give how the ends move against each other under unit forces between them, 6 × 6
+   * @return empty if they move against each other without resistance
    */
-  Meeting(BoneEnds ends, double friction, SixSquare give) {
-    this.ends = ends;
-    this.friction = friction;
-    this.spring = give.inverse();
+  static Optional<Meeting> of(BoneEnds ends, double friction, double[][] give) {
+    return SmallCholesky.of(give)
+        .map(
+            factor -> {
+              double[][] spring = new double[SIX][SIX];
+              for (int i = 0; i < SIX; i++) {
+                spring[i][i] = 1;
+                factor.solve(spring[i]);
+              }
+              return new Meeting(ends, friction, spring);
+            });
   }
 
   /**
@@ -54,99 +73,146 @@ final class Meeting {
    * Return how the ends rest.
    *
    * @param free how they would move if they could pass through each other
+   * @param guess a movement near the answer, to start from
    * @return empty if no rest was found within the steps allowed
    */
-  Optional<Rest> rest(Six free) {
+  Optional<Rest> rest(double[] free, double[] guess) {
     double cap = 0;
-    Six from = free;
+    double[] w = guess.clone();
     for (int round = 0; round < ROUNDS; round++) {
-      Optional<Six> found = minimum(from, free, cap);
-      if (found.isEmpty()) {
+      if (!descend(w, free, cap)) {
         return Optional.empty();
       }
-      Six w = found.get();
       BoneEnds.Push push = ends.push(w);
       double next = friction * push.force();
       if (Math.abs(next - cap) <= SETTLED * Math.max(1, next)) {
-        Six all = push.push().plus(rub(w, cap).push());
-        return Optional.of(new Rest(w, all, push.closed(), push.force()));
+        double rub = rub(w, cap);
+        Six all =
+            new Six(
+                push.force(),
+                -rub * w[1],
+                -rub * w[2],
+                -rub * turned * w[3],
+                push.about4(),
+                push.about5());
+        return Optional.of(new Rest(Six.of(w), all, push.closed(), push.force()));
       }
       cap = next;
-      from = w;
     }
     return Optional.empty();
   }
 
-  private Optional<Six> minimum(Six from, Six free, double cap) {
-    Six w = from;
+  /** Move to where the energy is least; return whether that was found. */
+  private boolean descend(double[] w, double[] free, double cap) {
+    double[] back = new double[SIX];
     for (int step = 0; step < STEPS; step++) {
-      State state = state(w, free, cap);
-      Six down = state.stiffness().solve(state.slope());
-      double gain = state.slope().dot(down);
-      if (gain <= CLOSE * CLOSE * (1 + state.energy())) {
-        return Optional.of(w);
+      BoneEnds.Push push = ends.push(w);
+      double rub = rub(w, cap);
+      double energy = elastic(w, free, back) + push.energy() + rubbed(w, cap);
+      double[] slope = slope(w, back, push, rub);
+      double[] down = slope.clone();
+      Optional<SmallCholesky> stiffness = SmallCholesky.of(stiffness(push, rub));
+      if (stiffness.isEmpty()) {
+        return false;
       }
-      Optional<Six> lower = lower(w, down, free, cap, state.energy(), gain);
-      if (lower.isEmpty()) {
-        return Optional.of(w); // nothing lower within rounding: this is the rest
+      stiffness.get().solve(down);
+      double gain = 0;
+      for (int i = 0; i < SIX; i++) {
+        gain += slope[i] * down[i];
       }
-      w = lower.get();
+      if (gain <= CLOSE * CLOSE * (1 + energy) || !lower(w, down, free, cap, energy, gain)) {
+        return true; // nothing lower within rounding: this is the rest
+      }
     }
-    return Optional.empty();
+    return false;
   }
 
-  /** Return a place down the slope that is lower, as far as numbers can tell. */
-  private Optional<Six> lower(Six w, Six down, Six free, double cap, double energy, double gain) {
+  /** Go down the slope to a place that is lower, as far as numbers can tell. */
+  private boolean lower(
+      double[] w, double[] down, double[] free, double cap, double energy, double gain) {
+    double[] next = new double[SIX];
+    double[] back = new double[SIX];
     for (double length = 1; length > SHORTEST; length /= 2) {
-      Six next = w.minus(down.times(length));
-      double there = state(next, free, cap).energy();
+      for (int i = 0; i < SIX; i++) {
+        next[i] = w[i] - length * down[i];
+      }
+      double there = elastic(next, free, back) + ends.push(next).energy() + rubbed(next, cap);
       if (there < energy && there <= energy - ENOUGH * length * gain) {
-        return Optional.of(next);
+        System.arraycopy(next, 0, w, 0, SIX);
+        return true;
       }
     }
-    return Optional.empty();
+    return false;
   }
 
-  private record State(double energy, Six slope, SixSquare stiffness) {}
-
-  private State state(Six w, Six free, double cap) {
-    Six away = w.minus(free);
-    Six back = spring.times(away);
-    BoneEnds.Push push = ends.push(w);
-    Rub rub = rub(w, cap);
-    return new State(
-        0.5 * back.dot(away) + push.energy() + rub.energy(),
-        back.minus(push.push()).minus(rub.push()),
-        new SixSquare.Maker()
-            .add(spring)
-            .add(push.stiffness())
-            .add(SixSquare.diagonal(rub.stiffness()))
-            .make());
+  /** Return the energy in the rest of the construct; tell the forces with which it pulls back. */
+  private double elastic(double[] w, double[] free, double[] back) {
+    double twice = 0;
+    for (int i = 0; i < SIX; i++) {
+      double sum = 0;
+      for (int j = 0; j < SIX; j++) {
+        sum += spring[i][j] * (w[j] - free[j]);
+      }
+      back[i] = sum;
+      twice += sum * (w[i] - free[i]);
+    }
+    return twice / 2;
   }
 
-  private record Rub(double energy, Six push, Six stiffness) {}
+  private double[] slope(double[] w, double[] back, BoneEnds.Push push, double rub) {
+    return new double[] {
+      back[0] - push.force(),
+      back[1] + rub * w[1],
+      back[2] + rub * w[2],
+      back[3] + rub * turned * w[3],
+      back[4] - push.about4(),
+      back[5] - push.about5()
+    };
+  }
+
+  private double[][] stiffness(BoneEnds.Push push, double rub) {
+    double[][] sum = new double[SIX][];
+    for (int i = 0; i < SIX; i++) {
+      sum[i] = spring[i].clone();
+    }
+    sum[0][0] += push.k00();
+    sum[1][1] += rub;
+    sum[2][2] += rub;
+    sum[3][3] += rub * turned;
+    sum[4][0] += push.k04();
+    sum[4][4] += push.k44();
+    sum[5][0] += push.k05();
+    sum[5][4] += push.k45();
+    sum[5][5] += push.k55();
+    return sum;
+  }
+
+  /** Return how far the ends have slid, twist included, in mm. */
+  private double slide(double[] w) {
+    return Math.sqrt(w[1] * w[1] + w[2] * w[2] + turned * w[3] * w[3]);
+  }
 
   /**
-   * Friction: a spring against sliding and twisting that cannot carry more than {@code cap}. Beyond
-   * that its tangent is left out but for the part across the slide, which keeps the energy convex.
+   * Friction: a spring against sliding and twisting that cannot carry more than {@code cap}. Return
+   * its stiffness; beyond the cap its tangent is left out but for the part across the slide, which
+   * keeps the energy convex.
    */
-  private Rub rub(Six w, double cap) {
+  private double rub(double[] w, double cap) {
     if (cap <= 0) {
-      return new Rub(0, Six.NONE, Six.NONE);
+      return 0;
     }
-    double spring = ends.closed().away();
-    double turned = ends.middle() * ends.middle();
-    double slide =
-        Math.sqrt(
-            w.away() * w.away()
-                + w.across() * w.across()
-                + turned * w.aboutAlong() * w.aboutAlong());
-    boolean sticks = spring * slide <= cap;
-    double each = sticks ? spring : cap / slide;
-    Six stiffness = new Six(0, each, each, each * turned, 0, 0);
-    Six push =
-        new Six(0, -each * w.away(), -each * w.across(), -each * turned * w.aboutAlong(), 0, 0);
-    double energy = sticks ? 0.5 * spring * slide * slide : cap * slide - 0.5 * cap * cap / spring;
-    return new Rub(energy, push, stiffness);
+    double slide = slide(w);
+    return rubbing * slide <= cap ? rubbing : cap / slide;
+  }
+
+  /** Return the energy that friction has taken up, in N·mm. */
+  private double rubbed(double[] w, double cap) {
+    if (cap <= 0) {
+      return 0;
+    }
+    double slide = slide(w);
+    return rubbing * slide <= cap
+        ? 0.5 * rubbing * slide * slide
+        : cap * slide - 0.5 * cap * cap / rubbing;
   }
 }

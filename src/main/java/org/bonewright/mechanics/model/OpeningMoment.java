@@ -1,6 +1,5 @@
 package org.bonewright.mechanics.model;
 
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bonewright.mechanics.construct.FixedBone;
@@ -23,29 +22,22 @@ final class OpeningMoment {
 
   private OpeningMoment() {}
 
-  /** Return the moment in N·m; empty where nothing presses the ends or something is loose. */
-  static OptionalDouble of(FixedBone fixed, Prestress prestress) {
-    if (fixed.compression().isEmpty()) {
-      return OptionalDouble.empty();
-    }
-    Optional<Joined> closed = Joined.of(fixed, Map.of(), true);
-    if (closed.isEmpty()) {
-      return OptionalDouble.empty();
-    }
-    Joined joined = closed.get();
+  /** Return the moment in N·m; empty where nothing presses the ends. */
+  static OptionalDouble of(FixedBone fixed, Joined joined, Prestress prestress) {
     Optional<Prestress.Pull> pull = prestress.on(joined);
     if (pull.isEmpty()) {
       return OptionalDouble.empty();
     }
     HollowCircle tube = fixed.shaft().section();
-    Loads press = joined.frame().loads().pair(pull.get().link(), pull.get().force());
-    double pressure = -atFarEdge(tube, joined, press);
+    Closed closed = Closed.of(fixed, joined);
+    Loads press = joined.frame().loads().pair(pull.get().at(), pull.get().force());
+    double pressure = -atFarEdge(tube, closed.carried(press));
     Loads bend =
         joined
             .frame()
             .loads()
             .add(joined.bone().loaded(), new Vector(0, 0, 0), new Vector(0, 1, 0));
-    double tension = atFarEdge(tube, joined, bend);
+    double tension = atFarEdge(tube, closed.carried(bend));
     double moment = pressure / tension / 1000;
     boolean near =
         fixed.screws().stream().anyMatch(screw -> Math.abs(screw.at()) < tube.outer() / 2);
@@ -53,8 +45,7 @@ final class OpeningMoment {
   }
 
   /** Return the stress at the outer edge opposite to the plate, tension positive, in MPa. */
-  private static double atFarEdge(HollowCircle tube, Joined joined, Loads loads) {
-    Six carried = Prestress.carried(joined.ends(), joined.frame().under(loads));
+  private static double atFarEdge(HollowCircle tube, Six carried) {
     return carried.along() / tube.area() + carried.aboutAcross() * tube.outer() / 2 / tube.weak();
   }
 }

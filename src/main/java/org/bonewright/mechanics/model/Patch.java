@@ -1,10 +1,7 @@
 package org.bonewright.mechanics.model;
 
 import org.bonewright.mechanics.construct.PlateScrew.Head;
-import org.bonewright.mechanics.frame.Axes;
-import org.bonewright.mechanics.frame.Link;
 import org.bonewright.mechanics.frame.Six;
-import org.bonewright.mechanics.frame.Vector;
 import org.bonewright.mechanics.section.Material;
 
 /**
@@ -17,38 +14,52 @@ import org.bonewright.mechanics.section.Material;
  */
 record Patch(Head.Pressed head, Material bone) {
 
-  /** What a patch has lost so far. */
+  /** What a patch, or the connection that it is a part of, has lost so far. */
   enum State {
     STICK,
     TILT,
     SLIP,
-    LIFTED
+    LIFTED,
+    PULLED
   }
 
-  /** Return its link while it is in a state. */
-  Link link(int onBone, int onPlate, Vector at, Axes axes, boolean tilted, boolean slid) {
+  /** Return its springs while it has lost nothing: away from the bone first, then along it. */
+  Six springs() {
     double a = head.radius();
     double star = bone.young() / (1 - bone.poisson() * bone.poisson());
-    double normal = 2 * star * a;
-    double across = slid ? 0 : 8 * bone.shear() * a / (2 - bone.poisson());
-    double twist = slid ? 0 : 16.0 / 3 * bone.shear() * Math.pow(a, 3);
-    double tilt = tilted ? 0 : 4.0 / 3 * star * Math.pow(a, 3);
-    return Link.springs(
-        onBone, onPlate, at, axes, new Six(normal, across, across, twist, tilt, tilt));
+    double across = 8 * bone.shear() * a / (2 - bone.poisson());
+    double twist = 16.0 / 3 * bone.shear() * a * a * a;
+    double tilt = 4.0 / 3 * star * a * a * a;
+    return new Six(2 * star * a, across, across, twist, tilt, tilt);
   }
 
-  /** Return the force that still presses, in N, when the connection pulls with {@code apart}. */
-  double pressing(double apart) {
-    return head.force() - apart;
+  /**
+   * Return by how much a patch carries more than it can bear before it loses what it has, as a
+   * share of what it bears unloaded; without a limit below zero where it has lost that.
+   *
+   * @param next what it would lose
+   * @param carried what it carries: six numbers
+   */
+  double excess(State next, PatchStand stand, Six carried) {
+    double force = head.force();
+    double pressing = Math.max(0, force - carried.along());
+    return switch (next) {
+      case STICK, PULLED -> Double.NEGATIVE_INFINITY;
+      case LIFTED -> stand.lifted() ? Double.NEGATIVE_INFINITY : carried.along() / force - 1;
+      case SLIP ->
+          stand.slid()
+              ? Double.NEGATIVE_INFINITY
+              : (Math.hypot(carried.away(), carried.across()) - head.friction() * pressing) / force;
+      case TILT ->
+          stand.tilted()
+              ? Double.NEGATIVE_INFINITY
+              : Math.hypot(carried.aboutAway(), carried.aboutAcross()) / (force * kern())
+                  - pressing / force;
+    };
   }
 
-  /** Return the tangential force at which it slips, in N. */
-  double slips(double apart) {
-    return head.friction() * Math.max(0, pressing(apart));
-  }
-
-  /** Return the tilting moment that it can bear, in N·mm: the kern of a circle. */
-  double tilts(double apart) {
-    return Math.max(0, pressing(apart)) * head.radius() / 4;
+  /** Return how far from its middle a patch may be pressed without lifting at its edge, in mm. */
+  private double kern() {
+    return head.radius() / 4;
   }
 }

@@ -16,6 +16,15 @@ record PatchStand(boolean tilted, boolean slid, boolean lifted, Six kept) {
   /** A patch that has lost nothing. */
   static final PatchStand WHOLE = new PatchStand(false, false, false, Six.NONE);
 
+  /** Return whether it still resists one of the six movements, counted from 0. */
+  boolean resists(int movement) {
+    return switch (movement) {
+      case 0 -> !lifted;
+      case 1, 2, 3 -> !slid;
+      default -> !tilted;
+    };
+  }
+
   /** Return it after it has reached its tilting moment while it carried these forces. */
   PatchStand afterTilt(Six carried) {
     Six tilting = new Six(0, 0, 0, 0, carried.aboutAway(), carried.aboutAcross());

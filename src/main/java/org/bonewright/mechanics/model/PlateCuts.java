@@ -16,10 +16,10 @@ final class PlateCuts {
   private PlateCuts() {}
 
   /** Return the cuts of a plate from proximal to distal. */
-  static List<PlateCut> of(PlateLine line, Response response, Response.Answer answer) {
+  static List<PlateCut> of(PlateLine line, Answer answer) {
     NavigableMap<Double, PlateCut> cuts = new TreeMap<>();
     for (PlateLine.Stretch stretch : line.stretches()) {
-      Six far = response.force(answer, stretch.link());
+      Six far = answer.force(stretch.link());
       for (double level : levels(line.plate(), stretch)) {
         PlateCut cut = cut(line.plate(), level, stretch.to() - level, far);
         cuts.merge(level, cut, (a, b) -> a.equivalent() >= b.equivalent() ? a : b);

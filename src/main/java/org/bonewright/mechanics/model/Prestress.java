@@ -1,11 +1,10 @@
 package org.bonewright.mechanics.model;
 
-import java.util.Map;
 import java.util.Optional;
 import org.bonewright.mechanics.construct.Compression;
 import org.bonewright.mechanics.construct.FixedBone;
 import org.bonewright.mechanics.frame.Link;
-import org.bonewright.mechanics.frame.Movements;
+import org.bonewright.mechanics.frame.Loads;
 import org.bonewright.mechanics.frame.Six;
 
 /**
@@ -27,26 +26,24 @@ record Prestress(double shortening, double kink) {
    * The pair of forces that stands for the prestress.
    *
    * @param link index of the stretch
+   * @param at the stretch
    * @param force what the stretch would need to look unstressed: six numbers in its axes
    */
-  record Pull(int link, Six force) {}
+  record Pull(int link, Link at, Six force) {}
 
   /**
    * Return the prestress that gives the wanted compression.
    *
-   * @return empty if no plate crosses the fracture, or something could move without resistance
+   * @return empty if no plate crosses the fracture
    */
-  static Optional<Prestress> of(FixedBone fixed) {
+  static Optional<Prestress> of(FixedBone fixed, Joined joined) {
     if (fixed.compression().isEmpty()) {
       return Optional.of(NONE);
     }
     Compression wanted = fixed.compression().get();
-    Optional<Joined> closed = Joined.of(fixed, Map.of(), true);
-    if (closed.isEmpty()) {
-      return Optional.empty();
-    }
-    Optional<Six> short1 = between(closed.get(), new Prestress(UNIT, 0));
-    Optional<Six> kink1 = between(closed.get(), new Prestress(0, UNIT));
+    Closed closed = Closed.of(fixed, joined);
+    Optional<Six> short1 = between(closed, new Prestress(UNIT, 0));
+    Optional<Six> kink1 = between(closed, new Prestress(0, UNIT));
     if (short1.isEmpty() || kink1.isEmpty()) {
       return Optional.empty();
     }
@@ -64,20 +61,14 @@ record Prestress(double shortening, double kink) {
   }
 
   /** Return what the closed ends carry under this prestress: six numbers, tension positive. */
-  private static Optional<Six> between(Joined closed, Prestress prestress) {
+  private static Optional<Six> between(Closed closed, Prestress prestress) {
     return prestress
-        .on(closed)
+        .on(closed.joined())
         .map(
             pull -> {
-              Movements moved =
-                  closed.frame().under(closed.frame().loads().pair(pull.link(), pull.force()));
-              return carried(closed.ends(), moved);
+              Loads loads = closed.joined().frame().loads();
+              return closed.carried(loads.pair(pull.at(), pull.force()));
             });
-  }
-
-  /** Return what a pair of closed ends carries: six numbers, tension positive. */
-  static Six carried(Link ends, Movements moved) {
-    return ends.stiffness().times(moved.across(ends));
   }
 
   /** Return the pair of forces that stands for this in a joined bone; empty where there is none. */
@@ -90,9 +81,9 @@ record Prestress(double shortening, double kink) {
         .findFirst()
         .map(
             stretch -> {
+              Link link = joined.frame().link(stretch.link());
               Six initial = new Six(-shortening, kink * stretch.to(), 0, 0, 0, kink);
-              return new Pull(
-                  stretch.link(), joined.frame().stiffness(stretch.link()).times(initial));
+              return new Pull(stretch.link(), link, link.stiffness().times(initial));
             });
   }
 }

@@ -1,9 +1,9 @@
 package org.bonewright.mechanics.model;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.OptionalDouble;
 import org.bonewright.mechanics.answer.ScrewDemand;
 import org.bonewright.mechanics.construct.PlateScrew;
@@ -16,26 +16,33 @@ final class ScrewDemands {
 
   private ScrewDemands() {}
 
-  static List<ScrewDemand> of(LoadPath.End end) {
-    Response response = end.response();
-    Map<Integer, Six> patches = response.patches(end.answer());
+  static List<ScrewDemand> of(Answer answer) {
+    List<ScrewColumn> columns = answer.joined().screws();
+    Six[] patches = new Six[columns.size()];
+    PatchStand[] stands = new PatchStand[columns.size()];
+    Arrays.fill(patches, Six.NONE);
+    Arrays.fill(stands, PatchStand.WHOLE);
+    List<Joined.Place> places = answer.joined().patches();
+    for (int i = 0; i < places.size(); i++) {
+      int screw = places.get(i).screw();
+      stands[screw] = answer.response().stands().get(i);
+      patches[screw] = stands[screw].kept().plus(answer.patches().get(i));
+    }
     List<ScrewDemand> demands = new ArrayList<>();
-    List<ScrewColumn> columns = response.joined().screws();
     for (int i = 0; i < columns.size(); i++) {
-      PatchStand stand = end.stands().getOrDefault(i, PatchStand.WHOLE);
-      Six patch = stand.kept().plus(patches.getOrDefault(i, Six.NONE));
-      demands.add(demand(columns.get(i), response, end.answer(), patch, stand));
+      demands.add(demand(columns.get(i), answer, patches[i], stands[i]));
     }
     return demands;
   }
 
   private static ScrewDemand demand(
-      ScrewColumn column, Response response, Response.Answer answer, Six patch, PatchStand stand) {
+      ScrewColumn column, Answer answer, Six patch, PatchStand stand) {
     PlateScrew screw = column.screw();
+    Shaft shaft = answer.response().reduced().fixed().shaft();
     Six neck = Six.NONE;
     double length = 0;
     if (column.neck().isPresent()) {
-      neck = response.force(answer, column.neck().getAsInt());
+      neck = answer.force(column.neck().getAsInt());
       length = column.free();
     }
     double atPlate =
@@ -51,12 +58,16 @@ final class ScrewDemands {
         // The screw points inward and the patch outward: across counts the other way round.
         Math.hypot(patch.away() - neck.away(), patch.across() + neck.across()),
         moment,
-        32 * moment / (Math.PI * Math.pow(screw.core(), 3)) + Math.abs(neck.along()) / area,
-        capacity(screw, response.fixed().shaft()),
-        state(stand));
+        32 * moment / (Math.PI * screw.core() * screw.core() * screw.core())
+            + Math.abs(neck.along()) / area,
+        capacity(screw, shaft),
+        state(stand),
+        Math.hypot(neck.away(), neck.across()) / (screw.major() * shaft.section().wall()),
+        shaft.compressiveStrength());
   }
 
-  private static OptionalDouble capacity(PlateScrew screw, Shaft shaft) {
+  /** Return the pull in N that a thread bears; empty where the bone's strength is not given. */
+  static OptionalDouble capacity(PlateScrew screw, Shaft shaft) {
     if (shaft.shearStrength().isEmpty() || !(screw.pitch() > 0)) {
       return OptionalDouble.empty();
     }

@@ -58,6 +58,21 @@ class HoldOutTest {
     assertThat(first <= row.group(load) + 1e-6 || pushed).isTrue();
   }
 
+  @Property(tries = 200)
+  void a_screw_more_never_lowers_what_a_symmetric_row_bears_in_its_middle(
+      @ForAll @Size(min = 1, max = 5) List<@DoubleRange(min = 4, max = 90) Double> places,
+      @ForAll @DoubleRange(min = 0, max = 90) double more,
+      @ForAll @DoubleRange(min = 200, max = 3000) double capacity) {
+    List<Double> at = new java.util.ArrayList<>();
+    places.forEach(place -> at.addAll(List.of(-place, place)));
+    List<Double> longer = new java.util.ArrayList<>(at);
+    longer.addAll(more == 0 ? List.of(0.0) : List.of(-more, more));
+    HoldOut row = new HoldOut(at, java.util.Collections.nCopies(at.size(), capacity));
+    HoldOut added = new HoldOut(longer, java.util.Collections.nCopies(longer.size(), capacity));
+    assertThat(added.holds(0)).isGreaterThan(row.holds(0));
+    assertThat(added.group(0)).isGreaterThan(row.group(0));
+  }
+
   /** A screw that is pressed cannot strip, but the block counts it both ways. */
   private static boolean presses(
       List<Double> at, double load, double pull, List<Double> capacities) {
