@@ -24,7 +24,6 @@ public final class RuleSet {
   private static final String MOVES = "moves.yaml";
   private static final String PROFILES = "profiles.yaml";
   private static final String PROGNOSIS = "prognosis.yaml";
-  private static final String WAITING = "waiting.yaml";
   private static final String VERSION = "version.txt";
 
   private final RuleBase rules;
@@ -36,7 +35,6 @@ public final class RuleSet {
   private final FailureTable failures;
   private final Moves moves;
   private final Prognosis prognosis;
-  private final List<Waiting> waiting;
   private final Map<String, Worlds> worlds = new ConcurrentHashMap<>();
   private final List<Profile> profiles;
   private final String version;
@@ -61,7 +59,6 @@ public final class RuleSet {
             .sorted(Comparator.comparing((Found f) -> f.family().order()).thenComparing(Found::id))
             .toList();
     found.forEach(this::take);
-    this.waiting = Waiting.read(files.read(WAITING), known, cards.keySet());
     this.profiles = Profile.read(files.read(PROFILES));
     this.site = Optional.empty();
     this.published = Optional.empty();
@@ -81,7 +78,6 @@ public final class RuleSet {
     this.moves = other.moves;
     this.prognosis = other.prognosis;
     this.allFamilies = other.allFamilies;
-    this.waiting = other.waiting;
     this.profiles = other.profiles;
     this.families.putAll(other.families);
     this.promises.putAll(other.promises);
@@ -258,14 +254,6 @@ public final class RuleSet {
   /** Return what remedies do, and which pull against each other. */
   public Moves moves() {
     return moves;
-  }
-
-  /**
-   * Return the principles that are not judged yet, in the order of families, then of ids. They are
-   * for the list of principles and nothing else.
-   */
-  public List<Waiting> waiting() {
-    return waiting;
   }
 
   /** Return the definition of a measure or of a count of verdicts. */

@@ -30,25 +30,11 @@ public final class CatalogueJson {
     this.rules = rules;
   }
 
-  /**
-   * Return the list of principles, format {@code bonewright/principles/1}; under {@code waiting}
-   * those that are not judged yet.
-   */
+  /** Return the list of principles, format {@code bonewright/principles/1}. */
   public String principles() {
     ObjectNode root = root("bonewright/principles/1");
     ArrayNode all = root.putArray("principles");
     rules.cards().forEach(card -> head(all.addObject(), card));
-    ArrayNode waiting = root.putArray("waiting");
-    rules
-        .waiting()
-        .forEach(
-            one ->
-                waiting
-                    .addObject()
-                    .put("id", one.id())
-                    .put("family", one.family().letter())
-                    .put("title", one.title())
-                    .put("waitsFor", one.waitsFor()));
     ArrayNode promises = root.putArray("promises");
     rules.promises().forEach(promise -> promise(promises.addObject(), promise));
     return text(root);

@@ -44,17 +44,6 @@ public final class CatalogueText {
               + LocalText.mark(!local.isEmpty()));
       local.forEach(change -> page.hanging("     ", change.inWords()));
     }
-    if (!rules.waiting().isEmpty()) {
-      page.line("");
-      page.line("Not judged yet:");
-      rules
-          .waiting()
-          .forEach(
-              waiting -> {
-                page.line(row(waiting.family().letter(), waiting.id(), waiting.title()));
-                page.hanging("     ", "waits for " + waiting.waitsFor());
-              });
-    }
     page.title("Promises: kept by the program, never judged on a case");
     for (Promise promise : rules.promises()) {
       page.line(row(rules.family(promise).letter(), promise.id(), promise.title()));

@@ -41,6 +41,7 @@ public final class JsonReport {
     review.chapters().forEach(chapter -> chapter(chapters.addObject(), chapter));
     history(root.putObject("history"), review.history());
     table(root.putObject("table"), review.table());
+    ForceJson.section(root, review.forces());
     ArrayNode demands = root.putArray("demands");
     review.demands().forEach(demand -> demands(demands.addObject(), demand));
     texts(root, "acceptances", review.acceptances());

@@ -40,6 +40,7 @@ public final class TextReport {
     review.local().ifPresent(local -> LocalText.section(page, local));
     questions(page, review);
     story(page, review);
+    ForceText.section(page, review.forces(), verbose);
     for (PlanDemands demands : review.demands()) {
       if (verbose || demands.decisive()) {
         page.title("WHAT " + demands.plan() + " MUST ACHIEVE, AND WHETHER IT DOES");

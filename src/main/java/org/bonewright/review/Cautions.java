@@ -55,7 +55,6 @@ public final class Cautions {
               + String.join("; ", empty)
               + ".");
     }
-    lines.add("No forces are computed.");
     return List.copyOf(lines);
   }
 }

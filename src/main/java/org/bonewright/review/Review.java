@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param chapters one for each operation, then one for each stage and plan, in order of time
  * @param history what the operations so far teach together
  * @param table the principles against the operations
+ * @param forces what was computed of the forces in each construct
  * @param demands what each plan must achieve and whether it does
  * @param questions what to find out first, most decisive first
  * @param acceptances what a surgeon accepts, each with what stands of it; one line each
@@ -31,6 +32,7 @@ public record Review(
     List<Chapter> chapters,
     History history,
     PrincipleTable table,
+    ForceTable forces,
     List<PlanDemands> demands,
     List<Question> questions,
     List<String> acceptances,

@@ -60,6 +60,7 @@ public final class Reviewer {
         judged.subjects().stream().map(s -> chapters.chapter(seen, s)).toList(),
         new HistoryMaker(seen, shown).history(),
         TableMaker.table(seen, shown, local),
+        new ForceMaker(seen, rules).table(),
         new DemandMaker(seen, shown, lines).demands(),
         QuestionMaker.questions(seen),
         Acceptances.lines(judged, rules),

@@ -7,6 +7,7 @@ import org.bonewright.measures.MeasureCatalogue;
 import org.bonewright.measures.alignment.AlignmentMeasures;
 import org.bonewright.measures.care.CareMeasures;
 import org.bonewright.measures.compression.CompressionMeasures;
+import org.bonewright.measures.force.ForceMeasures;
 import org.bonewright.measures.graft.GraftMeasures;
 import org.bonewright.measures.healing.HealingMeasures;
 import org.bonewright.measures.history.HistoryMeasures;
@@ -45,6 +46,7 @@ public final class EveryMeasure {
                 AlignmentMeasures.all(),
                 CareMeasures.all(),
                 CompressionMeasures.all(),
+                ForceMeasures.all(usual),
                 GraftMeasures.all(),
                 HealingMeasures.all(),
                 HistoryMeasures.all(),

@@ -111,7 +111,7 @@ final class Meeting {
       double energy = elastic(w, free, back) + push.energy() + rubbed(w, cap);
       double[] slope = slope(w, back, push, rub);
       double[] down = slope.clone();
-      Optional<SmallCholesky> stiffness = SmallCholesky.of(stiffness(push, rub));
+      Optional<SmallCholesky> stiffness = SmallCholesky.of(stiffness(push, rub, w, cap));
       if (stiffness.isEmpty()) {
         return false;
       }
@@ -170,7 +170,7 @@ final class Meeting {
     };
   }
 
-  private double[][] stiffness(BoneEnds.Push push, double rub) {
+  private double[][] stiffness(BoneEnds.Push push, double rub, double[] w, double cap) {
     double[][] sum = new double[SIX][];
     for (int i = 0; i < SIX; i++) {
       sum[i] = spring[i].clone();
@@ -184,6 +184,10 @@ final class Meeting {
     sum[5][0] += push.k05();
     sum[5][4] += push.k45();
     sum[5][5] += push.k55();
+    double slide = slide(w);
+    if (cap > 0 && rubbing * slide > cap) {
+      lessAlong(w, slide, rub, sum);
+    }
     return sum;
   }
 
@@ -214,5 +218,15 @@ final class Meeting {
     return rubbing * slide <= cap
         ? 0.5 * rubbing * slide * slide
         : cap * slide - 0.5 * cap * cap / rubbing;
+  }
+
+  /** Ends that slide are not stiffer along the slide: the friction does not grow with it. */
+  private void lessAlong(double[] w, double slide, double rub, double[][] sum) {
+    double[] along = {w[1] / slide, w[2] / slide, turned * w[3] / slide};
+    for (int i = 0; i < along.length; i++) {
+      for (int j = 0; j <= i; j++) {
+        sum[i + 1][j + 1] -= rub * along[i] * along[j];
+      }
+    }
   }
 }

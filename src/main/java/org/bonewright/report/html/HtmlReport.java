@@ -51,6 +51,7 @@ public final class HtmlReport {
         "What was done, and how it stands to the principles",
         () -> review.chapters().stream().filter(c -> !c.planned()).forEach(story::chapter));
     HtmlHistory.write(page, review.history());
+    HtmlForces.write(page, review.forces());
     review
         .demands()
         .forEach(

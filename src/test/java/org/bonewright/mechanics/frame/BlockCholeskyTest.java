@@ -21,7 +21,7 @@ class BlockCholeskyTest {
       @ForAll @IntRange(min = 1, max = 12) int nodes, @ForAll long seed) {
     Net net = new Net(nodes, new Random(seed));
     double[][] full = net.positiveDefinite();
-    double[] right = net.random.doubles(nodes * SIX, -1, 1).toArray();
+    double[] right = net.random.doubles((long) nodes * SIX, -1, 1).toArray();
     double[] solved = net.solved(net.factor(full), right);
     double[] plain = eliminate(full, right);
     double largest = Arrays.stream(plain).map(Math::abs).max().orElseThrow();

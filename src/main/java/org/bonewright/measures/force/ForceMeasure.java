@@ -1,0 +1,251 @@
+package org.bonewright.measures.force;
+
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import org.bonewright.measures.Definition;
+import org.bonewright.measures.Measure;
+import org.bonewright.measures.Reading;
+import org.bonewright.measures.Scene;
+import org.bonewright.measures.load.LoadMeasures;
+import org.bonewright.measures.load.PermittedLoads;
+
+/** One number of what a construct does under load. */
+final class ForceMeasure implements Measure {
+
+  private static final List<String> INPUTS =
+      List.of(
+          LoadMeasures.STATED,
+          "bone/sections",
+          "bone/quality",
+          "operations/fixation",
+          "operations/reduction",
+          "operations/compression",
+          "operations/aftercare/load",
+          "pattern-class",
+          "compression-method",
+          "zone-length");
+
+  private final Definition definition;
+  private final PermittedLoads loads;
+  private final ToDoubleFunction<Solved> number;
+  private final WhenClosed whenClosed;
+
+  /** What it says of ends that touch all round. */
+  private enum WhenClosed {
+    /** The same as else. */
+    SAME,
+    /** There is no gap. */
+    NO_GAP,
+    /** The bone bears the load with the metal. */
+    SHARED,
+    /** Nothing else: of an open gap it says nothing. */
+    ONLY
+  }
+
+  private ForceMeasure(
+      PermittedLoads loads,
+      String id,
+      String title,
+      Definition.Domain domain,
+      String formula,
+      String source,
+      WhenClosed whenClosed,
+      ToDoubleFunction<Solved> number) {
+    this.definition = new Definition(id, title, domain, formula, INPUTS, source);
+    this.loads = loads;
+    this.number = number;
+    this.whenClosed = whenClosed;
+  }
+
+  static Measure strain(PermittedLoads loads) {
+    return new ForceMeasure(
+        loads,
+        "gap-strain",
+        "Strain at the line",
+        new Definition.Domain.Numbers("%", "%", 0, Double.POSITIVE_INFINITY, 0),
+        "the larger opening or closing at the near and the far cortex under the first permitted"
+            + " load, over the gap; over a zone in pieces, over the sum of its gaps, taken as a"
+            + " quarter to the whole of it. Closing ends at 100 %. None where the ends touch",
+        "frame model; Perren, J Bone Joint Surg Br 2002, for its meaning (from memory)",
+        WhenClosed.NO_GAP,
+        Solved::strain);
+  }
+
+  static Measure farMovement(PermittedLoads loads) {
+    return movement(
+        loads,
+        "far-cortex-movement",
+        "Movement at the far cortex",
+        "opening or closing of the line opposite the longest plate under the first permitted load,"
+            + " without its sign",
+        solved -> Math.abs(solved.far()));
+  }
+
+  static Measure nearMovement(PermittedLoads loads) {
+    return movement(
+        loads,
+        "near-cortex-movement",
+        "Movement at the near cortex",
+        "opening or closing of the line under the longest plate under the first permitted load,"
+            + " without its sign",
+        solved -> Math.abs(solved.near()));
+  }
+
+  static Measure shear(PermittedLoads loads) {
+    return movement(
+        loads,
+        "shear-movement",
+        "Movement across the line",
+        "the largest movement in the plane of the line at the outer ring under the first permitted"
+            + " load, turning included",
+        Solved::shear);
+  }
+
+  private static Measure movement(
+      PermittedLoads loads,
+      String id,
+      String title,
+      String formula,
+      ToDoubleFunction<Solved> number) {
+    return new ForceMeasure(
+        loads,
+        id,
+        title,
+        Definition.millimetres(),
+        formula,
+        "frame model",
+        WhenClosed.SAME,
+        number);
+  }
+
+  static Measure contact(PermittedLoads loads) {
+    return new ForceMeasure(
+        loads,
+        "contact-under-load",
+        "Ring in contact under load",
+        Definition.percent(),
+        "share of the ring of the bone that touches under the first permitted load",
+        "frame model with ends that push and never pull",
+        WhenClosed.SAME,
+        Solved::contact);
+  }
+
+  static Measure opening(PermittedLoads loads) {
+    return new ForceMeasure(
+        loads,
+        "opening-moment",
+        "Moment that opens the far cortex",
+        new Definition.Domain.Numbers("N.m", "N·m", 0, Double.POSITIVE_INFINITY, 0),
+        "bending moment at which the cortex opposite the plate opens; 0 where it is open before any"
+            + " load, or nothing presses the ends together. None where there is a gap",
+        "frame model; pressing forces by method of compression, from memory",
+        WhenClosed.ONLY,
+        solved -> Math.max(0, solved.opening()));
+  }
+
+  static Measure stress(PermittedLoads loads) {
+    return stress(
+        loads,
+        "plate-stress-range",
+        "Range of stress in the plate",
+        "largest range of the nominal stress at any hole of a plate or at the line, from no load to"
+            + " the first permitted load",
+        Solved::stress);
+  }
+
+  static Measure steady(PermittedLoads loads) {
+    return stress(
+        loads,
+        "plate-stress-steady",
+        "Steady stress in the plate",
+        "nominal stress before any load, from what presses the ends together, where the range is"
+            + " largest",
+        Solved::steady);
+  }
+
+  private static Measure stress(
+      PermittedLoads loads,
+      String id,
+      String title,
+      String formula,
+      ToDoubleFunction<Solved> number) {
+    return new ForceMeasure(
+        loads,
+        id,
+        title,
+        new Definition.Domain.Numbers("MPa", "MPa", 0, Double.POSITIVE_INFINITY, 0),
+        formula,
+        "frame model; net section at a hole",
+        WhenClosed.SAME,
+        number);
+  }
+
+  static Measure enduranceUsed(PermittedLoads loads) {
+    return new ForceMeasure(
+        loads,
+        "endurance-used",
+        "Endurance of the plate used up",
+        Definition.ratio(),
+        "alternating stress at the edge of the worst hole over the endurance limit, plus mean stress"
+            + " over tensile strength; above 1 the plate breaks in time",
+        "Goodman's line; endurance limits from memory, as ranges",
+        WhenClosed.SAME,
+        Solved::use);
+  }
+
+  static Measure life(PermittedLoads loads) {
+    return new ForceMeasure(
+        loads,
+        "metal-life-over-union",
+        "Life of the plate over time to union",
+        Definition.ratio(),
+        "cycles to failure of the worst hole over the loads that come until the usual time of"
+            + " union, at the first permitted load, which may rise as the bone shares it; 100 stands for more. None where the ends touch",
+        "line of stress over cycles through two points (convention of textbooks, from memory); about"
+            + " a million steps a year (Griffin et al., J Orthop Surg Res 2009, excerpt read)",
+        WhenClosed.SHARED,
+        Solved::life);
+  }
+
+  static Measure margin(PermittedLoads loads) {
+    return new ForceMeasure(
+        loads,
+        "screw-pull-margin",
+        "Margin of the most loaded screw",
+        Definition.ratio(),
+        "pull at which its thread strips over the pull on it under the first permitted load, the"
+            + " smallest of all plate screws; below 1 also where the plates slip before that load is"
+            + " reached; 100 stands for more",
+        "frame model; Chapman et al., J Biomech Eng 1996 (abstract read), used in cortex by extension",
+        WhenClosed.SAME,
+        Solved::margin);
+  }
+
+  @Override
+  public Definition definition() {
+    return definition;
+  }
+
+  @Override
+  public Reading take(Scene scene) {
+    Forces forces = Forces.of(scene, loads);
+    if (forces instanceof Forces.Untold untold) {
+      return new Reading.Unknown(untold.missing());
+    }
+    if (forces instanceof Forces.Outside outside) {
+      return new Reading.None(outside.why());
+    }
+    Forces.Known known = (Forces.Known) forces;
+    boolean closed = known.sketch().line().closed();
+    if (closed && whenClosed == WhenClosed.NO_GAP) {
+      return new Reading.None("the ends touch, there is no gap to strain");
+    }
+    if (closed && whenClosed == WhenClosed.SHARED) {
+      return new Reading.None("the ends touch and bear the load with the plate");
+    }
+    if (!closed && whenClosed == WhenClosed.ONLY) {
+      return new Reading.None("there is a gap");
+    }
+    return known.reading(number);
+  }
+}

@@ -1,0 +1,67 @@
+package org.bonewright.measures.force;
+
+import java.util.List;
+import java.util.Optional;
+import org.bonewright.bone.Dimension;
+import org.bonewright.measures.MissingFact;
+
+/**
+ * A construct as far as the case file tells it, ready to be built under any set of assumptions.
+ *
+ * @param young modulus of the bone in MPa
+ * @param outer diameter of the bone at the line in mm
+ * @param cortex thickness of its cortex there in mm
+ * @param proximal length of the proximal fragment in mm
+ * @param distal length of the distal fragment in mm
+ * @param line the line
+ * @param plates its plates
+ * @param nail its nail
+ * @param strut a strut in the canal
+ * @param facing direction around the bone of the side on which the first plate lies, where told
+ * @param narrows what would make its ranges narrower
+ * @param told what it was built from, in a sentence
+ */
+record Sketch(
+    Dimension young,
+    Dimension outer,
+    Dimension cortex,
+    double proximal,
+    double distal,
+    LineSketch line,
+    List<PlateSketch> plates,
+    Optional<NailSketch> nail,
+    Optional<StrutSketch> strut,
+    Optional<Double> facing,
+    List<MissingFact> narrows,
+    String told) {
+
+  Sketch {
+    plates = List.copyOf(plates);
+    narrows = List.copyOf(narrows);
+  }
+
+  /** What came of the attempt to make a sketch. */
+  sealed interface Attempt {
+
+    /**
+     * It is there.
+     *
+     * @param sketch the sketch
+     */
+    record Ready(Sketch sketch) implements Attempt {}
+
+    /**
+     * Facts are missing that have no usual range.
+     *
+     * @param missing what
+     */
+    record Untold(List<MissingFact> missing) implements Attempt {}
+
+    /**
+     * The model does not know such a construct.
+     *
+     * @param why as a short clause
+     */
+    record Outside(String why) implements Attempt {}
+  }
+}

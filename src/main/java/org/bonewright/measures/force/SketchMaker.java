@@ -1,0 +1,184 @@
+package org.bonewright.measures.force;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.bonewright.bone.Dimension;
+import org.bonewright.bone.FractureZone;
+import org.bonewright.bone.PlacedPlate;
+import org.bonewright.casefile.Direction;
+import org.bonewright.casefile.ExternalFixator;
+import org.bonewright.casefile.Nail;
+import org.bonewright.casefile.Strut;
+import org.bonewright.measures.BoneGrades;
+import org.bonewright.measures.MissingFact;
+import org.bonewright.measures.Scene;
+import org.bonewright.measures.force.Sketch.Attempt;
+
+/** Makes a sketch of what holds the bone at the end of a subject. */
+final class SketchMaker {
+
+  /** What lies beyond the last screw at the least, mm. */
+  private static final double BEYOND = 10;
+
+  private final Scene scene;
+  private final List<MissingFact> missing = new ArrayList<>();
+
+  private SketchMaker(Scene scene) {
+    this.scene = scene;
+  }
+
+  /** Return the sketch, or why there is none. */
+  static Attempt of(Scene scene) {
+    return scene.once("force-sketch", () -> new SketchMaker(scene).make());
+  }
+
+  private Attempt make() {
+    if (scene.certainly("main-implant-used", "no")) {
+      return new Attempt.Outside("nothing holds the bone");
+    }
+    if (!scene.construct().known()) {
+      return new Attempt.Untold(scene.read("main-implant-used").missing());
+    }
+    if (!scene.construct().of(ExternalFixator.class).isEmpty()) {
+      return new Attempt.Outside("forces in an external fixator are not modelled");
+    }
+    if (!scene.certainly("two-lines-apart", "no")) {
+      return scene.certainly("two-lines-apart", "yes")
+          ? new Attempt.Outside("the model knows one line, not two apart")
+          : new Attempt.Untold(scene.read("two-lines-apart").missing());
+    }
+    if (scene.certainly("plate-used", "no")) {
+      return new Attempt.Outside("no plate; how a nail rests in its canal is not modelled");
+    }
+    LineMaker lineMaker = new LineMaker(scene);
+    Optional<LineSketch> line = lineMaker.line();
+    missing.addAll(lineMaker.missing());
+    List<PlateSketch> plates = plates();
+    Optional<NailSketch> nail = nail();
+    if (line.isEmpty() || !missing.isEmpty()) {
+      return new Attempt.Untold(missing.stream().distinct().toList());
+    }
+    return plates.isEmpty()
+        ? new Attempt.Untold(scene.read("plate-used").missing())
+        : new Attempt.Ready(sketch(line.get(), plates, nail));
+  }
+
+  private Sketch sketch(LineSketch line, List<PlateSketch> plates, Optional<NailSketch> nail) {
+    FractureZone zone = scene.zone();
+    double length = scene.bone().length().middle();
+    double centre = zone.centre().map(Dimension::middle).orElse(length / 2);
+    double reach = reach(plates, nail) + BEYOND;
+    return new Sketch(
+        CorticalBone.moduli(BoneGrades.possible(scene.subject())),
+        zone.centre().map(scene.bone()::outerAt).orElseGet(scene.bone()::outerAtShaft),
+        scene.bone().cortexAt(zone.centre().orElseGet(() -> at(length / 2))),
+        Math.max(reach, centre),
+        Math.max(reach, length - centre),
+        line,
+        plates,
+        nail,
+        strut(zone),
+        facing(),
+        narrows(),
+        told(line));
+  }
+
+  private static Dimension at(double level) {
+    return new Dimension(level, level, true, "middle of the bone");
+  }
+
+  private static double reach(List<PlateSketch> plates, Optional<NailSketch> nail) {
+    double holes =
+        plates.stream()
+            .flatMap(plate -> plate.holes().stream())
+            .mapToDouble(hole -> hole.at().magnitude().max())
+            .max()
+            .orElse(0);
+    double bolts =
+        nail.stream()
+            .flatMap(n -> n.bolts().stream())
+            .mapToDouble(bolt -> bolt.at().magnitude().max())
+            .max()
+            .orElse(0);
+    return Math.max(holes, bolts);
+  }
+
+  private List<PlateSketch> plates() {
+    List<PlateSketch> plates = new ArrayList<>();
+    List<PlacedPlate> placed = scene.plates();
+    Optional<Double> first = facing();
+    for (PlacedPlate plate : placed) {
+      Optional<Direction> surface = plate.plate().surface();
+      if (placed.size() > 1 && (first.isEmpty() || surface.isEmpty())) {
+        missing.add(
+            scene.missing(
+                "fixation/" + plate.plate().id() + "/surface",
+                "On which surface of the bone does " + plate.plate().id() + " lie?"));
+        continue;
+      }
+      double azimuth =
+          surface.map(Direction::degrees).orElse(0.0)
+              - first.or(() -> surface.map(Direction::degrees)).orElse(0.0);
+      PlateMaker maker = new PlateMaker(scene, plate, azimuth);
+      maker.plate().ifPresent(plates::add);
+      missing.addAll(maker.missing());
+    }
+    return plates;
+  }
+
+  private Optional<Double> facing() {
+    return scene.plates().stream()
+        .findFirst()
+        .flatMap(plate -> plate.plate().surface())
+        .map(Direction::degrees);
+  }
+
+  private Optional<NailSketch> nail() {
+    Optional<Nail> nail = scene.construct().of(Nail.class).stream().findFirst();
+    if (nail.isEmpty()) {
+      return Optional.empty();
+    }
+    NailMaker maker = new NailMaker(scene, nail.get());
+    Optional<NailSketch> sketch = maker.nail();
+    missing.addAll(maker.missing());
+    return sketch;
+  }
+
+  private Optional<StrutSketch> strut(FractureZone zone) {
+    return scene.construct().of(Strut.class).stream()
+        .filter(strut -> strut.where() == Strut.Where.INTRAMEDULLARY)
+        .findFirst()
+        .flatMap(strut -> zone.centre().flatMap(centre -> StrutMaker.of(strut, centre)));
+  }
+
+  /** What would make the ranges narrower, where a number is not exact. */
+  private List<MissingFact> narrows() {
+    List<MissingFact> narrows = new ArrayList<>();
+    FractureZone zone = scene.zone();
+    Dimension outer =
+        zone.centre().map(scene.bone()::outerAt).orElseGet(scene.bone()::outerAtShaft);
+    if (outer.assumed()) {
+      narrows.add(
+          scene.missingInCase(
+              "bone/sections",
+              "What are the outer diameter and the canal of the bone at the line, in mm?"));
+    }
+    scene.plates().stream()
+        .map(PlacedPlate::plate)
+        .filter(plate -> plate.thicknessMm().isEmpty() || plate.widthMm().isEmpty())
+        .map(
+            plate ->
+                scene.missing(
+                    "fixation/" + plate.id() + "/thicknessMm",
+                    "How wide and how thick is " + plate.id() + ", in mm?"))
+        .forEach(narrows::add);
+    return narrows;
+  }
+
+  private static String told(LineSketch line) {
+    return line.closed()
+        ? "ends taken as touching all round"
+        : "gap taken as even, " + line.gap().numbers() + " mm";
+  }
+}

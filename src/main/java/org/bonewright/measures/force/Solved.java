@@ -1,0 +1,32 @@
+package org.bonewright.measures.force;
+
+/**
+ * What a construct does under one set of assumptions.
+ *
+ * @param near opening under the first plate in mm; below zero it closes
+ * @param far opening opposite to the first plate in mm
+ * @param shear largest movement across the line in mm
+ * @param strain largest opening or closing at the near or far cortex in percent of the gaps; 0
+ *     where the ends touch
+ * @param contact share of the ring that touches under the load, in percent
+ * @param stress largest range of the nominal stress of a plate in MPa, under the load
+ * @param steady nominal stress of a plate in MPa from what presses the ends together, where its
+ *     range is largest
+ * @param use how far the plate uses up what its metal bears for ever; above 1 it breaks in time
+ * @param life cycles to failure over cycles to union
+ * @param margin pull that the worst screw bears over the pull on it
+ * @param opening bending moment in N·m at which the cortex opposite the plate opens; 0 where
+ *     nothing presses the ends together
+ */
+record Solved(
+    double near,
+    double far,
+    double shear,
+    double strain,
+    double contact,
+    double stress,
+    double steady,
+    double use,
+    double life,
+    double margin,
+    double opening) {}

@@ -1,0 +1,125 @@
+package org.bonewright.measures.force;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.bonewright.casefile.BoneName;
+import org.bonewright.mechanics.answer.EndContact;
+import org.bonewright.mechanics.answer.GapMovement;
+import org.bonewright.mechanics.answer.LoadAnswer;
+import org.bonewright.mechanics.construct.FixedBone;
+import org.bonewright.mechanics.construct.Load;
+import org.bonewright.mechanics.fatigue.Goodman;
+import org.bonewright.mechanics.model.MechanicalModel;
+
+/** Solves a sketch under one set of assumptions. */
+final class Solver {
+
+  /** What stands for "more than anybody asks": a screw that is hardly pulled, metal that lasts. */
+  static final double MUCH = 100;
+
+  private static final double PERCENT = 100;
+  private static final Load NOTHING = Load.axial(0);
+
+  private final Sketch sketch;
+  private final List<Loading> loadings;
+  private final BoneName bone;
+  private final boolean revision;
+
+  /**
+   * Prepare to solve.
+   *
+   * @param sketch the construct
+   * @param loadings what it bears until the bone shares the load
+   * @param bone which bone it is
+   * @param revision whether union takes as long as after a revision
+   */
+  Solver(Sketch sketch, List<Loading> loadings, BoneName bone, boolean revision) {
+    this.sketch = sketch;
+    this.loadings = List.copyOf(loadings);
+    this.bone = bone;
+    this.revision = revision;
+  }
+
+  /** Return what the construct does; empty where the model finds no answer. */
+  Optional<Solved> under(Draw draw) {
+    Builder builder = new Builder(sketch, draw);
+    List<Load> loads = loadings.stream().map(load -> load.under(draw, sketch.facing())).toList();
+    FixedBone fixed = builder.build(loads);
+    MechanicalModel model = new MechanicalModel(fixed);
+    Optional<LoadAnswer> before = Borne.answer(model, NOTHING);
+    List<Borne> borne = loads.stream().flatMap(load -> Borne.of(model, load).stream()).toList();
+    if (before.isEmpty() || borne.size() < loads.size()) {
+      return Optional.empty();
+    }
+    PlateWear wear = new PlateWear(fixed, before.get(), metals(draw));
+    borne.forEach(one -> wear.add(one.answer()));
+    GapMovement gap = worst(borne);
+    double widest = 2 * builder.radius();
+    boolean held = borne.stream().allMatch(Borne::whole);
+    return Optional.of(
+        new Solved(
+            clipped(gap.near(), widest),
+            clipped(gap.far(), widest),
+            clipped(gap.shear(), widest),
+            builder.strained() > 0 && !held ? PERCENT : strain(gap, builder.strained()),
+            builder.lagged(loads) ? PERCENT : closed(borne),
+            wear.range(),
+            wear.steady(),
+            wear.use(),
+            Math.min(MUCH, wear.cycles() / UnionTime.loads(bone, revision, draw)),
+            margin(borne),
+            model.openingMoment().orElseGet(builder::lagOpens)));
+  }
+
+  private List<Goodman> metals(Draw draw) {
+    return sketch.plates().stream().map(plate -> plate.metal().fatigue(draw)).toList();
+  }
+
+  private static GapMovement worst(List<Borne> borne) {
+    return borne.stream()
+        .map(one -> one.answer().gap())
+        .max(Comparator.comparingDouble(gap -> Math.max(Math.abs(gap.near()), Math.abs(gap.far()))))
+        .orElseThrow();
+  }
+
+  /** What moves by more than the width of the bone has come off; small movements are modelled. */
+  private static double clipped(double movement, double most) {
+    return Math.max(-most, Math.min(most, movement));
+  }
+
+  /** Ends that meet move no further: closing ends at the whole of the gaps. */
+  private static double strain(GapMovement gap, double gaps) {
+    if (gaps <= 0) {
+      return 0;
+    }
+    return Math.max(part(gap.near(), gaps), part(gap.far(), gaps));
+  }
+
+  private static double part(double movement, double gaps) {
+    double percent = PERCENT * Math.abs(movement) / gaps;
+    return movement < 0 ? Math.min(PERCENT, percent) : percent;
+  }
+
+  private static double closed(List<Borne> borne) {
+    return PERCENT
+        * borne.stream()
+            .mapToDouble(one -> one.answer().contact().map(EndContact::closed).orElse(0.0))
+            .min()
+            .orElse(0);
+  }
+
+  /** A load that is borne in part only leaves no margin. */
+  private static double margin(List<Borne> borne) {
+    double least = MUCH;
+    for (Borne one : borne) {
+      double screws =
+          one.answer().screws().stream()
+              .flatMapToDouble(screw -> screw.margin().stream())
+              .min()
+              .orElse(MUCH);
+      least = Math.min(least, one.whole() ? screws : Math.min(screws, one.share()));
+    }
+    return least;
+  }
+}
