@@ -44,7 +44,8 @@ class IgnoranceTest {
           // nothing to place that would stay open; a finding without one is none.
           "/operations/\\d+/day",
           "/findings.*",
-          // A table, or a dimension stated elsewhere, steps in: bone, plate, screw, canal.
+          // A table, or a dimension stated elsewhere, steps in: load, bone, plate, screw, canal.
+          "/loads.*",
           "/bone/quality.*",
           "/bone/sections.*",
           ".*/(diameterMm|spacingMm|reamedMm)",
