@@ -52,9 +52,6 @@ final class PrincipleCheck {
     if (rules.promise(id).isPresent()) {
       return problem.withHint("It is a promise of the program; no site can change it.");
     }
-    if (rules.waiting().stream().anyMatch(waiting -> waiting.id().equals(id))) {
-      return problem.withHint("It is not judged yet.");
-    }
     List<String> ids = rules.cards().stream().map(Card::id).toList();
     return rules.cards().stream()
         .filter(card -> card.formerIds().contains(id))
