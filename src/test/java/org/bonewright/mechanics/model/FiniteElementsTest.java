@@ -3,22 +3,11 @@ package org.bonewright.mechanics.model;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.bonewright.mechanics.answer.LoadAnswer;
 import org.bonewright.mechanics.answer.PlateCut;
-import org.bonewright.mechanics.construct.BoneStrut;
-import org.bonewright.mechanics.construct.FixedBone;
-import org.bonewright.mechanics.construct.Fracture.Filling;
 import org.bonewright.mechanics.construct.Load;
-import org.bonewright.mechanics.construct.MetalNail;
-import org.bonewright.mechanics.construct.MetalPlate;
-import org.bonewright.mechanics.construct.PlateScrew;
-import org.bonewright.mechanics.construct.PlateScrew.Head;
-import org.bonewright.mechanics.section.HollowCircle;
-import org.bonewright.mechanics.section.Material;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -32,9 +21,9 @@ class FiniteElementsTest {
       Map.of(
           "N", Load.axial(-200),
           "My", Load.bendingY(2500),
+          "-My", Load.bendingY(-2500),
           "Mx", Load.bendingX(1000),
           "T", Load.torque(1500));
-  private static final Material TITANIUM = Material.isotropic(110_000, 0.34);
   private static final List<String> IN_PLANE = List.of("end dx", "end dz", "end ry");
   private static final List<String> GAP = List.of("gap near", "gap far");
 
@@ -142,6 +131,40 @@ class FiniteElementsTest {
     holds(5, 14, "nail", "N", List.of("end dz", "gap near", "gap far"));
   }
 
+  @Test
+  void over_a_bonded_fracture_the_end_moves_right_within_8_percent() {
+    holds(-3, 4, "bonded", "N", IN_PLANE);
+    holds(-3, 8.5, "bonded", "My", IN_PLANE);
+    holds(0, 1, "bonded", "Mx", List.of("end dy", "end rx"));
+    holds(2, 4, "bonded", "T", List.of("end rz"));
+  }
+
+  @Test
+  void over_a_bonded_fracture_the_plate_bends_up_to_9_percent_too_much() {
+    holds(-2, 0, "bonded", "N", List.of("plate N"));
+    holds(-2, 0, "bonded", "My", List.of("plate N"));
+    holds(7, 9, "bonded", "N", List.of("plate Mweak"));
+    holds(7, 9, "bonded", "My", List.of("plate Mweak"));
+    holds(5, 6, "bonded", "Mx", List.of("plate Mstrong"));
+    holds(0, 1, "bonded", "T", List.of("plate T"));
+  }
+
+  @Test
+  void a_thick_titanium_plate_on_a_larger_bone_moves_up_to_5_percent_less() {
+    for (String load : List.of("N", "My")) {
+      holds(-5.1, 0, "titanium", load, IN_PLANE);
+      holds(-5.1, 2, "titanium", load, GAP);
+    }
+    holds(0, 1, "titanium", "Mx", List.of("end dy", "end rx"));
+    holds(-1, 1, "titanium", "N", List.of("plate N", "plate Mweak"));
+  }
+
+  @Test
+  void a_thick_titanium_plate_twists_up_to_21_percent_too_much() {
+    holds(17, 21, "titanium", "T", List.of("end rz", "gap shear"));
+    holds(-1, 1, "titanium", "T", List.of("plate T"));
+  }
+
   /** Two sizes of elements; torsion of a plate only one element thick is the slowest to settle. */
   @Test
   void the_solids_themselves_have_settled() {
@@ -153,7 +176,7 @@ class FiniteElementsTest {
 
   private void holds(
       double least, double most, String construct, String load, List<String> quantities) {
-    MechanicalModel model = new MechanicalModel(bone(construct));
+    MechanicalModel model = new MechanicalModel(SolidBones.of(construct));
     if (!(model.under(LOADS.get(load)) instanceof Outcome.Answered told)) {
       throw new AssertionError("no answer for " + construct);
     }
@@ -191,72 +214,5 @@ class FiniteElementsTest {
         .filter(cut -> cut.z() == level)
         .findFirst()
         .orElseThrow();
-  }
-
-  private static FixedBone bone(String construct) {
-    Head locked = new Head.Locked();
-    Filling open = new Filling.Nothing();
-    FixedBone plated = Constructs.plated(4, open, locked, -90, -54, -18, 18, 54, 90);
-    return switch (construct) {
-      case "short" -> plated;
-      case "long" -> Constructs.plated(4, open, locked, -90, -54, 54, 90);
-      case "strut" ->
-          with(
-              plated,
-              plated.plates(),
-              plated.screws(),
-              Optional.of(
-                  new BoneStrut(
-                      Material.isotropic(17_000, 0.3), new HollowCircle(10.5, 5.5), -70, 75)),
-              Optional.empty());
-      case "opposite" -> {
-        FixedBone second = Constructs.turned(180, 4, open, locked, -72, -36, 36, 72);
-        List<MetalPlate> plates = List.of(plated.plates().get(0), second.plates().get(0));
-        List<PlateScrew> screws = new ArrayList<>(plated.screws());
-        second.screws().forEach(screw -> screws.add(onSecond(screw)));
-        yield with(plated, plates, screws, Optional.empty(), Optional.empty());
-      }
-      case "nail" ->
-          with(
-              plated,
-              List.of(),
-              List.of(),
-              Optional.empty(),
-              Optional.of(
-                  new MetalNail(
-                      TITANIUM,
-                      HollowCircle.solid(9),
-                      List.of(bolt(-120), bolt(-80), bolt(85), bolt(105)))));
-      default -> throw new IllegalArgumentException(construct);
-    };
-  }
-
-  private static FixedBone with(
-      FixedBone bone,
-      List<MetalPlate> plates,
-      List<PlateScrew> screws,
-      Optional<BoneStrut> strut,
-      Optional<MetalNail> nail) {
-    return new FixedBone(
-        bone.shaft(), bone.fracture(), plates, screws, strut, nail, Optional.empty());
-  }
-
-  private static PlateScrew onSecond(PlateScrew screw) {
-    return new PlateScrew(
-        1,
-        screw.at(),
-        screw.material(),
-        screw.core(),
-        screw.major(),
-        screw.pitch(),
-        screw.near(),
-        screw.far(),
-        screw.head(),
-        screw.rigid(),
-        screw.stiffens());
-  }
-
-  private static MetalNail.Bolt bolt(double at) {
-    return new MetalNail.Bolt(at, 0, TITANIUM, 4.5, true, false);
   }
 }
