@@ -34,8 +34,8 @@ import org.openjdk.jmh.annotations.Warmup;
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Fork(1)
-@Warmup(iterations = 4, time = 1)
-@Measurement(iterations = 6, time = 1)
+@Warmup(iterations = 5, time = 3)
+@Measurement(iterations = 5, time = 2)
 public class MechanicalModelBenchmark {
 
   private static final int SAMPLES = 200;
