@@ -52,7 +52,7 @@ final class ConstructAnswer {
     }
     if (!bone.plates().isEmpty()) {
       limits.add(
-          "Stress at the edge of a hole reads 10 to 15 % high; twisting of a plated gap is 5 to 20"
+          "Stress at the edge of a hole reads 10 to 15 % high; twisting of a plated gap is 5 to 17"
               + " % stiffer than told.");
     }
     if (bone.screws().stream().anyMatch(screw -> screw.head() instanceof Head.Pressed)) {

@@ -16,7 +16,8 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "schema",
     mixinStandardHelpOptions = true,
-    description = "Prints the JSON Schema (draft 2020-12) of case files, of site files, or of bench files.",
+    description =
+        "Prints the JSON Schema (draft 2020-12) of case files, of site files, or of bench files.",
     footerHeading = "%n",
     footer = {
       "Examples:",

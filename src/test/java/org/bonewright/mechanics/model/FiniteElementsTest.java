@@ -203,27 +203,27 @@ class FiniteElementsTest {
   }
 
   @Test
-  void a_thick_titanium_plate_on_a_larger_bone_moves_up_to_5_percent_less() {
+  void a_thick_titanium_plate_on_a_larger_bone_moves_up_to_6_percent_less() {
     for (String load : List.of("N", "My")) {
-      holds(-5.1, 0, "titanium", load, IN_PLANE);
-      holds(-5.1, 2, "titanium", load, GAP);
+      holds(-6, 0, "titanium", load, IN_PLANE);
+      holds(-5.5, 1, "titanium", load, GAP);
     }
-    holds(0, 1, "titanium", "Mx", List.of("end dy", "end rx"));
+    holds(-1, 1, "titanium", "Mx", List.of("end dy", "end rx"));
     holds(-1, 1, "titanium", "N", List.of("plate N", "plate Mweak"));
   }
 
   @Test
-  void a_thick_titanium_plate_twists_up_to_21_percent_too_much() {
-    holds(17, 21, "titanium", "T", List.of("end rz", "gap shear"));
+  void a_thick_titanium_plate_twists_up_to_17_percent_too_much() {
+    holds(13, 17, "titanium", "T", List.of("end rz", "gap shear"));
     holds(-1, 1, "titanium", "T", List.of("plate T"));
   }
 
   /** Two sizes of elements; torsion of a plate only one element thick is the slowest to settle. */
   @Test
   void the_solids_themselves_have_settled() {
-    for (String construct : List.of("short", "strut", "opposite", "nail")) {
+    for (String construct : List.of("short", "strut", "opposite", "titanium", "nail")) {
       assertThat(solids.refinement(construct, "N", "end dz")).isCloseTo(1, within(0.01));
-      assertThat(solids.refinement(construct, "T", "end rz")).isCloseTo(1, within(0.03));
+      assertThat(solids.refinement(construct, "T", "end rz")).isCloseTo(1, within(0.04));
     }
   }
 
