@@ -12,9 +12,17 @@ CONSTRUCTS = {
     "long": {"plates": [(1, [-90, -54, 54, 90])], "fine": 18},
     "strut": {"plates": [(1, SIX)], "strut": (10.5, 5.5, -70, 75)},
     "opposite": {"plates": [(1, SIX), (-1, [-72, -36, 36, 72])]},
+    "bonded": {"plates": [(1, SIX)], "sizes": {"GAP": 0.0}},
+    "meets": {"plates": [(1, SIX)], "sizes": {"GAP": 0.0}, "meets": True},
+    "angle": {"plates": [(1, SIX), (0, [-72, -36, 36, 72])], "whole": True},
+    "titanium": {
+        "plates": [(1, SIX)],
+        "sizes": {
+            "OUTER": 30.0, "INNER": 16.0, "WIDTH": 16.0, "THICKNESS": 5.5, "METAL": "TITANIUM",
+        },
+    },
     "nail": {"nail": (9, -130, 111, [-120, -80, 85, 105], 4.5)},
 }
-RADIUS = solid.OUTER / 2
 
 
 def solved(path):
@@ -50,12 +58,14 @@ def solve(matrix, right):
     return [det(with_column(k)) / det(matrix) for k in range(3)]
 
 
-def rigid(moved, nodes, odd):
+def rigid(moved, nodes, kind):
     """Return the rigid movement of a face, by least squares: dx, dy, dz, rx, ry, rz."""
     rows = []
     for n, (u, v, w) in moved.items():
         x, y, _ = nodes[n]
-        rows += [(x, y, u, v, w), (x, -y, -u, v, -w) if odd else (x, -y, u, -v, w)]
+        rows.append((x, y, u, v, w))
+        if kind != "all":
+            rows.append((x, -y, -u, v, -w) if kind == "odd" else (x, -y, u, -v, w))
     total = lambda f: sum(f(*row) for row in rows)
     x, y = total(lambda x, y, *_: x), total(lambda x, y, *_: y)
     xx, yy = total(lambda x, y, *_: x * x), total(lambda x, y, *_: y * y)
@@ -89,9 +99,10 @@ def opening(step, nodes, x):
 
 
 def cut(printed):
-    """Return what the plate carries, about its own axis, from forces and moments of the half."""
+    """Return what the plate carries, about its own axis, from forces and moments printed."""
     # The printed side faces proximally: its forces are the opposite of the plate's own.
-    fx, fy, fz, mx, my, mz = (-2 * value for value in printed)
+    times = 1 if solid.WHOLE else 2
+    fx, fy, fz, mx, my, mz = (-times * value for value in printed)
     axis = solid.UNDER + solid.THICKNESS / 2
     return {"N": fz, "Mweak": my + axis * fz, "Mstrong": mx, "T": mz - axis * fy}
 
@@ -115,22 +126,33 @@ def edge(path, step, nodes, hole):
     return largest
 
 
+IN_PLANE = ["end dx", "end dz", "end ry", "gap near", "gap far", "plate N", "plate Mweak"]
 READ = {
-    "N": ["end dx", "end dz", "end ry", "gap near", "gap far", "plate N", "plate Mweak"],
-    "My": ["end dx", "end dz", "end ry", "gap near", "gap far", "plate N", "plate Mweak"],
+    "N": IN_PLANE,
+    "My": IN_PLANE,
+    "-My": IN_PLANE,
     "Mx": ["end dy", "end rx", "plate Mstrong"],
     "T": ["end dy", "end rz", "gap shear", "plate T"],
 }
+BOTH = {  # with plates at an angle every load moves every way
+    "N": ["end dx", "end dy", "end dz", "end rx", "end ry", "gap near", "gap far", "plate N"],
+    "My": ["end dx", "end dy", "end dz", "end rx", "end ry", "gap near", "gap far", "plate N"],
+    "Mx": ["end dx", "end dy", "end rx", "end ry", "plate Mstrong"],
+    "T": ["end rz", "gap shear", "plate T"],
+}
 
 
-def moved(step, nodes, odd):
+def moved(step, nodes, kind):
     """Return all that is read from one step, by name."""
-    found = {"end " + key: value for key, value in rigid(step["END"], nodes, odd).items()}
-    distal, proximal = (rigid(step[key], nodes, odd) for key in ("DIST", "PROX"))
-    apart = {key: distal[key] - proximal[key] for key in distal}
-    found["gap shear"] = abs(apart["dy"]) + RADIUS * abs(apart["rz"])
-    found["gap near"] = opening(step, nodes, RADIUS)
-    found["gap far"] = opening(step, nodes, -RADIUS)
+    found = {"end " + key: value for key, value in rigid(step["END"], nodes, kind).items()}
+    if "DIST" in step:
+        radius = solid.OUTER / 2
+        distal, proximal = (rigid(step[key], nodes, kind) for key in ("DIST", "PROX"))
+        apart = {key: distal[key] - proximal[key] for key in distal}
+        across = (apart["dx"] ** 2 + apart["dy"] ** 2) ** 0.5 if kind == "all" else abs(apart["dy"])
+        found["gap shear"] = across + radius * abs(apart["rz"])
+        found["gap near"] = opening(step, nodes, radius)
+        found["gap far"] = opening(step, nodes, -radius)
     if "cut" in step:
         found |= {"plate " + key: value for key, value in cut(step["cut"]).items()}
     return found
@@ -141,14 +163,14 @@ def table(name, size):
     path = f"{name}-{size:g}"
     nodes, count = solid.deck(path, CONSTRUCTS[name], size)
     yield f"# {name}: elements of {size:g} mm, {3 * count} degrees of freedom"
-    for kind, loads in (("even", solid.EVEN), ("odd", solid.ODD)):
+    for kind, loads in solid.kinds(CONSTRUCTS[name]).items():
         steps = solved(f"{path}-{kind}")
         for number, load in enumerate(loads, 1):
-            found = moved(steps[number], nodes, kind == "odd")
+            found = moved(steps[number], nodes, kind)
             if "fine" in CONSTRUCTS[name] and kind == "even":
                 hole = CONSTRUCTS[name]["fine"]
                 found["hole edge"] = edge(f"{path}-{kind}", number, nodes, hole)
-            for quantity in READ[load] + ["hole edge"]:
+            for quantity in (BOTH if kind == "all" else READ)[load] + ["hole edge"]:
                 if quantity in found:
                     yield f"{name},{size:g},{load},{quantity},{found[quantity]:.6g}"
 

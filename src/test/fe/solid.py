@@ -1,6 +1,6 @@
 """A plated bone as a solid: one half of it, meshed with quadratic tetrahedra, as decks for CalculiX.
 
-Half is enough: the plane y = 0 is a mirror. Pull and bending in the plane of plate and bone leave
+Half is enough where the plane y = 0 is a mirror. Pull and bending in the plane of plate and bone leave
 both halves alike ("even"); bending across it and torsion turn every movement over ("odd").
 Units and axes as in bench files: N, mm, MPa; z from proximal to distal, x towards the plate.
 """
@@ -9,11 +9,17 @@ import math
 
 import gmsh
 
-OUTER, INNER, GAP = 24.0, 13.0, 4.0
+USUAL = {
+    "OUTER": 24.0, "INNER": 13.0, "GAP": 4.0, "WIDTH": 12.5, "THICKNESS": 4.2, "STAND_OFF": 0.5,
+    "HOLE": 5.2, "CORE": 4.3, "METAL": "STEEL",
+}
 PROXIMAL, DISTAL = 140.0, 110.0
-WIDTH, THICKNESS, STAND_OFF, HOLE = 12.5, 4.2, 0.5, 5.2
 HOLES = [-90, -72, -54, -36, -18, 18, 36, 54, 72, 90]
-CORE, OVERHANG, BEYOND = 4.3, 8.0, 0.3
+OVERHANG, BEYOND = 8.0, 0.3
+# Ends that may meet are meshed apart by this much, and moved together before any load.
+APART = 0.002
+# How steeply ends that meet push, in N/mm for each mm²: so much that it hardly gives.
+HARD = 1e6
 MATERIALS = {
     "BONE": (15000, 0.3),
     "STEEL": (193000, 0.3),
@@ -21,19 +27,29 @@ MATERIALS = {
     "STRUT": (17000, 0.3),
 }
 
-UNDER = OUTER / 2 + STAND_OFF
-TOP = UNDER + THICKNESS
-HELD = -GAP / 2 - PROXIMAL
-LOADED = GAP / 2 + DISTAL
 TINY = 1e-6
-AREA = math.pi / 4 * (OUTER**2 - INNER**2)
-SECOND = math.pi / 64 * (OUTER**4 - INNER**4)
+
+
+def use(construct):
+    """Take the sizes of a construct."""
+    here = globals()
+    here.update(USUAL | construct.get("sizes", {}))
+    here["MEETS"] = construct.get("meets", False)
+    here["WHOLE"] = construct.get("whole", False)
+    here["UNDER"] = OUTER / 2 + STAND_OFF
+    here["TOP"] = UNDER + THICKNESS
+    here["HELD"] = -GAP / 2 - PROXIMAL
+    here["LOADED"] = GAP / 2 + DISTAL
+    here["AREA"] = math.pi / 4 * (OUTER**2 - INNER**2)
+    here["SECOND"] = math.pi / 64 * (OUTER**4 - INNER**4)
+
 
 # Traction on the distal face at (x, y); positive My presses the side of the plate.
 EVEN = {
     "N": lambda x, y: (0, 0, -200 / AREA),
     "My": lambda x, y: (0, 0, -2500 * x / SECOND),
 }
+PULLED = {"-My": lambda x, y: (0, 0, 2500 * x / SECOND)}
 ODD = {
     "Mx": lambda x, y: (0, 0, 1000 * y / SECOND),
     "T": lambda x, y: (-1500 * y / (2 * SECOND), 1500 * x / (2 * SECOND), 0),
@@ -52,8 +68,12 @@ def rod(x, length, z, diameter):
 
 
 def plate(side, screws):
-    """A plate on one side (1: towards x, -1: opposite) and its screws, in one piece."""
+    """A plate (1: towards x, -1: opposite, 0: towards y) and its screws, in one piece."""
     occ = gmsh.model.occ
+    if side == 0:
+        turned = plate(1, screws)
+        occ.rotate(turned, 0, 0, 0, 0, 0, 1, math.pi / 2)
+        return turned
     length = HOLES[-1] + OVERHANG
     start = UNDER if side > 0 else -TOP
     bar = (3, occ.addBox(start, -WIDTH / 2, -length, THICKNESS, WIDTH, 2 * length))
@@ -78,21 +98,27 @@ def build(construct):
     occ = gmsh.model.occ
     metal, soft = {}, {}
     for side, screws in construct.get("plates", []):
-        metal["STEEL"] = metal.get("STEEL", []) + plate(side, screws)
+        metal[METAL] = metal.get(METAL, []) + plate(side, screws)
     if "nail" in construct:
         metal["TITANIUM"] = nail(*construct["nail"])
-    soft["BONE"] = tube(OUTER, INNER, HELD, -GAP / 2) + tube(OUTER, INNER, GAP / 2, LOADED)
+    apart = APART if MEETS else GAP
+    if apart > 0:
+        soft["BONE"] = tube(OUTER, INNER, HELD, -apart / 2) + tube(OUTER, INNER, apart / 2, LOADED)
+    else:
+        soft["BONE"] = tube(OUTER, INNER, HELD, LOADED)
     if "strut" in construct:
         soft["STRUT"] = tube(*construct["strut"])
     groups = metal | soft
     for name, volumes in groups.items():
-        half = occ.addBox(-50, 0, -300, 100, 50, 600)
+        half = occ.addBox(-50, -50 if WHOLE else 0, -300, 100, 100 if WHOLE else 50, 600)
         groups[name] = occ.intersect(volumes, [(3, half)])[0]
     tools = [volume for name in metal for volume in groups[name]]
     for name in soft:
         groups[name] = occ.cut(groups[name], tools, removeTool=False)[0]
     # The cut over the fracture, at which the forces of the first plate are read.
-    cut = [(2, occ.addRectangle(UNDER, 0, 0, THICKNESS, WIDTH / 2))] if "STEEL" in metal else []
+    low = -WIDTH / 2 if WHOLE else 0
+    across = occ.addRectangle(UNDER, low, 0, THICKNESS, WIDTH / 2 - low) if METAL in metal else 0
+    cut = [(2, across)] if METAL in metal else []
     parts = [volume for volumes in groups.values() for volume in volumes]
     became = occ.fragment(parts, cut)[1]
     occ.synchronize()
@@ -116,6 +142,13 @@ def mesh(size, fine):
     }.items():
         field.setNumber(box, key, value)
     fields = [box]
+    if WHOLE:
+        fields.append(field.add("Box"))
+        for key, value in {
+            "VIn": size, "VOut": 2 * size, "YMin": UNDER - 0.1, "YMax": TOP + 1,
+            "XMin": -WIDTH, "XMax": WIDTH, "ZMin": -200, "ZMax": 200, "Thickness": 4,
+        }.items():
+            field.setNumber(fields[1], key, value)
     if fine is not None:
         fields.append(field.add("Cylinder"))
         for key, value in {
@@ -185,8 +218,37 @@ def lines(values, per=12):
     )
 
 
+def kinds(construct):
+    """Return the decks of a construct with their loads."""
+    if construct.get("whole"):
+        return {"all": EVEN | ODD}
+    if construct.get("meets"):
+        return {"even": EVEN | PULLED}
+    return {"even": EVEN, "odd": ODD}
+
+
+def meeting(volumes, faces):
+    """Let the two ends push, without friction, once they meet; they start in touch."""
+    out = []
+    for end in ("PROX", "DIST"):
+        corners = {frozenset(face[:3]) for face in faces[end]}
+        out.append(f"*SURFACE, NAME=S{end}, TYPE=ELEMENT")
+        for volume in sorted(volumes):
+            for _, ids, flat in zip(*gmsh.model.mesh.getElements(3, volume)):
+                for i, element in enumerate(ids):
+                    own = list(map(int, flat[10 * i : 10 * i + 4]))
+                    for side, ends in enumerate([(0, 1, 2), (0, 3, 1), (1, 3, 2), (2, 3, 0)]):
+                        if frozenset(own[e] for e in ends) in corners:
+                            out.append(f"{element}, S{side + 1}")
+    out += [f"*CONTACT PAIR, INTERACTION=PUSH, TYPE=SURFACE TO SURFACE, ADJUST={2 * APART}"]
+    out += ["SPROX, SDIST", "*SURFACE INTERACTION, NAME=PUSH"]
+    out += ["*SURFACE BEHAVIOR, PRESSURE-OVERCLOSURE=LINEAR", f"{HARD:g}, 0.01"]
+    return out
+
+
 def deck(path, construct, size):
-    """Write two decks, PATH-even.inp and PATH-odd.inp; return all nodes and how many are used."""
+    """Write the decks, such as PATH-even.inp; return all nodes and how many are used."""
+    use(construct)
     gmsh.initialize()
     gmsh.option.setNumber("General.Terminal", 0)
     materials = build(construct)
@@ -205,7 +267,7 @@ def deck(path, construct, size):
                     own[8], own[9] = own[9], own[8]
                     used.update(own)
                     elements.append(f"{element}, " + ", ".join(map(str, own)))
-                    if name == "STEEL":
+                    if name == METAL:
                         owner[int(element)] = own
     out += [f"{n}, {x:.9g}, {y:.9g}, {z:.9g}" for n, (x, y, z) in nodes.items() if n in used]
     out += elements
@@ -214,15 +276,17 @@ def deck(path, construct, size):
         out += [f"*MATERIAL, NAME={name}", "*ELASTIC", f"{young}, {poisson}"]
         out += [f"*SOLID SECTION, ELSET={name}, MATERIAL={name}"]
     faces = {"END": triangles(level(LOADED)), "HELD": triangles(level(HELD))}
-    faces["PROX"], faces["DIST"] = triangles(level(-GAP / 2)), triangles(level(GAP / 2))
+    apart = APART if MEETS else GAP
+    if apart > 0:
+        faces["PROX"], faces["DIST"] = triangles(level(-apart / 2)), triangles(level(apart / 2))
     sets = {name: {n for face in found for n in face} for name, found in faces.items()}
     sets["MIRROR"] = {n for n in used if abs(nodes[n][1]) < TINY} - sets["HELD"]
     for name, members in sets.items():
         out += [f"*NSET, NSET={name}", lines(sorted(members))]
     # Faces of the distal side of the cut only: a cut has two sides.
-    cut = triangles(lambda b: abs(b[2]) < 1e-3 and abs(b[5]) < 1e-3 and b[0] > UNDER - 0.1)
+    cut = triangles(lambda b: abs(b[2]) < 1e-4 and abs(b[5]) < 1e-4 and b[0] > UNDER - 0.1)
     corners = {frozenset(face[:3]) for face in cut}
-    read = [f"*NODE PRINT, NSET={name}\nU" for name in ("END", "PROX", "DIST")]
+    read = [f"*NODE PRINT, NSET={name}\nU" for name in faces if name != "HELD"]
     if cut:
         out += ["*SURFACE, NAME=CUT"]
         read += ["*SECTION PRINT, SURFACE=CUT, NAME=CUT", "SOF, SOM"]
@@ -230,9 +294,11 @@ def deck(path, construct, size):
         for side, ends in enumerate([(0, 1, 2), (0, 3, 1), (1, 3, 2), (2, 3, 0)]):
             if frozenset(own[e] for e in ends) in corners and max(nodes[n][2] for n in own) > TINY:
                 out.append(f"{element}, S{side + 1}")
-    for kind, cases in (("even", EVEN), ("odd", ODD)):
+    if MEETS:
+        out += meeting(materials["BONE"], faces)
+    for kind, cases in kinds(construct).items():
         text = out + ["*BOUNDARY", "HELD, 1, 3"]
-        text += ["MIRROR, 2, 2"] if kind == "even" else ["MIRROR, 1, 1", "MIRROR, 3, 3"]
+        text += {"even": ["MIRROR, 2, 2"], "odd": ["MIRROR, 1, 1", "MIRROR, 3, 3"], "all": []}[kind]
         for traction in cases.values():
             text += ["*STEP", "*STATIC", "*CLOAD, OP=NEW"]
             for n, force in nodal(faces["END"], nodes, traction).items():

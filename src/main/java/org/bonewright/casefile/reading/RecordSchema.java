@@ -53,15 +53,27 @@ final class RecordSchema {
         .withTypeAttributeOverride((node, scope, context) -> addKind(node, scope));
     config
         .forFields()
+        .withPropertyNameOverrideResolver(field -> Shapes.name(component(field)))
         .withRequiredCheck(RecordSchema::isRequired)
         .withDescriptionResolver(field -> meaning(component(field)))
         .withCustomDefinitionProvider(RecordSchema::property);
     ObjectNode schema = new SchemaGenerator(config.build()).generateSchema(type);
-    schema
-        .withObjectProperty("properties")
+    if (type.isSealed()) {
+      for (Class<?> alternative : Shapes.alternatives(type)) {
+        allowSchema(
+            schema.withObjectProperty("$defs").withObjectProperty(alternative.getSimpleName()));
+      }
+    } else {
+      allowSchema(schema);
+    }
+    return schema;
+  }
+
+  /** Let a whole file say where its schema is found. */
+  private static void allowSchema(ObjectNode file) {
+    file.withObjectProperty("properties")
         .putObject(Shapes.SCHEMA)
         .put("description", "Where an editor finds this schema; ignored.");
-    return schema;
   }
 
   /** Return the schema of a field, unless it is a plain reference, which the generator makes. */

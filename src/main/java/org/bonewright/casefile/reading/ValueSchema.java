@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.bonewright.casefile.Between;
 import org.bonewright.casefile.Direction;
+import org.bonewright.casefile.OneOrMany;
 import org.bonewright.casefile.Quantity;
 import org.bonewright.casefile.Written;
 import tools.jackson.databind.json.JsonMapper;
@@ -35,7 +36,18 @@ final class ValueSchema {
    * @param reference gives, for a record or sealed interface, a reference to its definition
    */
   static ObjectNode of(RecordComponent component, Function<Class<?>, ObjectNode> reference) {
-    return new ValueSchema(component, reference).of(component.getGenericType());
+    ObjectNode schema = new ValueSchema(component, reference).of(component.getGenericType());
+    OneOrMany oneOrMany = component.getAnnotation(OneOrMany.class);
+    return oneOrMany == null ? schema : oneOrMany(schema, oneOrMany.word());
+  }
+
+  /** Let a list be written as its only element, or as a word. */
+  private static ObjectNode oneOrMany(ObjectNode list, String word) {
+    ObjectNode schema = anyOf(list, (ObjectNode) list.get("items").deepCopy());
+    if (!word.isEmpty()) {
+      schema.withArrayProperty("anyOf").addObject().put("const", word);
+    }
+    return schema;
   }
 
   /** Return whether a type has a definition of its own, to which its uses refer. */

@@ -3,22 +3,11 @@ package org.bonewright.mechanics.model;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.bonewright.mechanics.answer.LoadAnswer;
 import org.bonewright.mechanics.answer.PlateCut;
-import org.bonewright.mechanics.construct.BoneStrut;
-import org.bonewright.mechanics.construct.FixedBone;
-import org.bonewright.mechanics.construct.Fracture.Filling;
 import org.bonewright.mechanics.construct.Load;
-import org.bonewright.mechanics.construct.MetalNail;
-import org.bonewright.mechanics.construct.MetalPlate;
-import org.bonewright.mechanics.construct.PlateScrew;
-import org.bonewright.mechanics.construct.PlateScrew.Head;
-import org.bonewright.mechanics.section.HollowCircle;
-import org.bonewright.mechanics.section.Material;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -32,9 +21,9 @@ class FiniteElementsTest {
       Map.of(
           "N", Load.axial(-200),
           "My", Load.bendingY(2500),
+          "-My", Load.bendingY(-2500),
           "Mx", Load.bendingX(1000),
           "T", Load.torque(1500));
-  private static final Material TITANIUM = Material.isotropic(110_000, 0.34);
   private static final List<String> IN_PLANE = List.of("end dx", "end dz", "end ry");
   private static final List<String> GAP = List.of("gap near", "gap far");
 
@@ -142,28 +131,120 @@ class FiniteElementsTest {
     holds(5, 14, "nail", "N", List.of("end dz", "gap near", "gap far"));
   }
 
+  @Test
+  void over_a_bonded_fracture_the_end_moves_right_within_8_percent() {
+    holds(-3, 4, "bonded", "N", IN_PLANE);
+    holds(-3, 8.5, "bonded", "My", IN_PLANE);
+    holds(0, 1, "bonded", "Mx", List.of("end dy", "end rx"));
+    holds(2, 4, "bonded", "T", List.of("end rz"));
+  }
+
+  @Test
+  void over_a_bonded_fracture_the_plate_bends_up_to_9_percent_too_much() {
+    holds(-2, 0, "bonded", "N", List.of("plate N"));
+    holds(-2, 0, "bonded", "My", List.of("plate N"));
+    holds(7, 9, "bonded", "N", List.of("plate Mweak"));
+    holds(7, 9, "bonded", "My", List.of("plate Mweak"));
+    holds(5, 6, "bonded", "Mx", List.of("plate Mstrong"));
+    holds(0, 1, "bonded", "T", List.of("plate T"));
+  }
+
+  @Test
+  void where_ends_meet_the_end_moves_right_within_9_percent() {
+    holds(-2, 4, "meets", "N", IN_PLANE);
+    holds(-4, 0, "meets", "My", IN_PLANE);
+    holds(-4.5, 0, "meets", "My", GAP);
+    holds(-2, 8.5, "meets", "-My", IN_PLANE);
+  }
+
+  /** In the solid the ends touch without a layer that gives; in the model it gives 0.1 µm here. */
+  @Test
+  void where_ends_are_pressed_together_they_stay_closed() {
+    for (String load : List.of("N", "-My")) {
+      for (String cortex : GAP) {
+        assertThat(solids.finest("meets", load, cortex)).isCloseTo(0, within(2e-4));
+        assertThat(read(answer("meets", load), cortex)).isCloseTo(0, within(2e-4));
+      }
+    }
+  }
+
+  @Test
+  void where_ends_meet_the_plate_bends_up_to_13_percent_too_much() {
+    holds(-2, 0, "meets", "N", List.of("plate N"));
+    holds(-2, 0, "meets", "-My", List.of("plate N"));
+    holds(12, 13, "meets", "N", List.of("plate Mweak"));
+    holds(12, 13, "meets", "-My", List.of("plate Mweak"));
+    holds(-1, 1, "meets", "My", List.of("plate Mweak"));
+  }
+
+  @Test
+  void with_plates_at_a_right_angle_every_movement_is_right_within_7_percent() {
+    List<String> bent = List.of("end dx", "end dy", "end rx", "end ry");
+    holds(-3, 3, "angle", "N", bent);
+    holds(-3, 7.5, "angle", "My", bent);
+    holds(-3, 4.5, "angle", "Mx", bent);
+    holds(2, 5, "angle", "N", List.of("end dz"));
+    holds(2, 5, "angle", "My", List.of("end dz"));
+    holds(12, 14, "angle", "T", List.of("end rz", "gap shear"));
+  }
+
+  @Test
+  void with_plates_at_a_right_angle_the_small_gap_movement_is_up_to_15_percent_too_large() {
+    holds(8, 15, "angle", "N", GAP);
+    holds(-3, 9, "angle", "My", GAP);
+  }
+
+  @Test
+  void plates_at_a_right_angle_share_force_and_torque_within_3_percent() {
+    holds(-3, 3, "angle", "N", List.of("plate N"));
+    holds(-3, 3, "angle", "My", List.of("plate N"));
+    holds(-3, 3, "angle", "Mx", List.of("plate Mstrong"));
+    holds(-3, 3, "angle", "T", List.of("plate T"));
+  }
+
+  @Test
+  void a_thick_titanium_plate_on_a_larger_bone_moves_up_to_6_percent_less() {
+    for (String load : List.of("N", "My")) {
+      holds(-6, 0, "titanium", load, IN_PLANE);
+      holds(-5.5, 1, "titanium", load, GAP);
+    }
+    holds(-1, 1, "titanium", "Mx", List.of("end dy", "end rx"));
+    holds(-1, 1, "titanium", "N", List.of("plate N", "plate Mweak"));
+  }
+
+  @Test
+  void a_thick_titanium_plate_twists_up_to_17_percent_too_much() {
+    holds(13, 17, "titanium", "T", List.of("end rz", "gap shear"));
+    holds(-1, 1, "titanium", "T", List.of("plate T"));
+  }
+
   /** Two sizes of elements; torsion of a plate only one element thick is the slowest to settle. */
   @Test
   void the_solids_themselves_have_settled() {
-    for (String construct : List.of("short", "strut", "opposite", "nail")) {
+    for (String construct : List.of("short", "strut", "opposite", "titanium", "nail")) {
       assertThat(solids.refinement(construct, "N", "end dz")).isCloseTo(1, within(0.01));
-      assertThat(solids.refinement(construct, "T", "end rz")).isCloseTo(1, within(0.03));
+      assertThat(solids.refinement(construct, "T", "end rz")).isCloseTo(1, within(0.04));
     }
   }
 
   private void holds(
       double least, double most, String construct, String load, List<String> quantities) {
-    MechanicalModel model = new MechanicalModel(bone(construct));
-    if (!(model.under(LOADS.get(load)) instanceof Outcome.Answered told)) {
-      throw new AssertionError("no answer for " + construct);
-    }
+    LoadAnswer answer = answer(construct, load);
     for (String quantity : quantities) {
       double solid = solids.finest(construct, load, quantity);
-      double percent = 100 * (read(told.answer(), quantity) / solid - 1);
+      double percent = 100 * (read(answer, quantity) / solid - 1);
       assertThat(percent)
           .as("%s under %s: %s, percent more than the solid", construct, load, quantity)
           .isBetween(least, most);
     }
+  }
+
+  private static LoadAnswer answer(String construct, String load) {
+    MechanicalModel model = new MechanicalModel(SolidBones.of(construct));
+    if (!(model.under(LOADS.get(load)) instanceof Outcome.Answered told)) {
+      throw new AssertionError("no answer for " + construct);
+    }
+    return told.answer();
   }
 
   private static double read(LoadAnswer answer, String quantity) {
@@ -191,72 +272,5 @@ class FiniteElementsTest {
         .filter(cut -> cut.z() == level)
         .findFirst()
         .orElseThrow();
-  }
-
-  private static FixedBone bone(String construct) {
-    Head locked = new Head.Locked();
-    Filling open = new Filling.Nothing();
-    FixedBone plated = Constructs.plated(4, open, locked, -90, -54, -18, 18, 54, 90);
-    return switch (construct) {
-      case "short" -> plated;
-      case "long" -> Constructs.plated(4, open, locked, -90, -54, 54, 90);
-      case "strut" ->
-          with(
-              plated,
-              plated.plates(),
-              plated.screws(),
-              Optional.of(
-                  new BoneStrut(
-                      Material.isotropic(17_000, 0.3), new HollowCircle(10.5, 5.5), -70, 75)),
-              Optional.empty());
-      case "opposite" -> {
-        FixedBone second = Constructs.turned(180, 4, open, locked, -72, -36, 36, 72);
-        List<MetalPlate> plates = List.of(plated.plates().get(0), second.plates().get(0));
-        List<PlateScrew> screws = new ArrayList<>(plated.screws());
-        second.screws().forEach(screw -> screws.add(onSecond(screw)));
-        yield with(plated, plates, screws, Optional.empty(), Optional.empty());
-      }
-      case "nail" ->
-          with(
-              plated,
-              List.of(),
-              List.of(),
-              Optional.empty(),
-              Optional.of(
-                  new MetalNail(
-                      TITANIUM,
-                      HollowCircle.solid(9),
-                      List.of(bolt(-120), bolt(-80), bolt(85), bolt(105)))));
-      default -> throw new IllegalArgumentException(construct);
-    };
-  }
-
-  private static FixedBone with(
-      FixedBone bone,
-      List<MetalPlate> plates,
-      List<PlateScrew> screws,
-      Optional<BoneStrut> strut,
-      Optional<MetalNail> nail) {
-    return new FixedBone(
-        bone.shaft(), bone.fracture(), plates, screws, strut, nail, Optional.empty());
-  }
-
-  private static PlateScrew onSecond(PlateScrew screw) {
-    return new PlateScrew(
-        1,
-        screw.at(),
-        screw.material(),
-        screw.core(),
-        screw.major(),
-        screw.pitch(),
-        screw.near(),
-        screw.far(),
-        screw.head(),
-        screw.rigid(),
-        screw.stiffens());
-  }
-
-  private static MetalNail.Bolt bolt(double at) {
-    return new MetalNail.Bolt(at, 0, TITANIUM, 4.5, true, false);
   }
 }
