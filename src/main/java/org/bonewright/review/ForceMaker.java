@@ -19,6 +19,7 @@ final class ForceMaker {
           "load-bending",
           "load-torsion",
           "gap-strain",
+          "gap-movement",
           "far-cortex-movement",
           "near-cortex-movement",
           "shear-movement",

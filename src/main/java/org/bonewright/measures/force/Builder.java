@@ -10,13 +10,11 @@ import org.bonewright.mechanics.construct.Compression;
 import org.bonewright.mechanics.construct.FixedBone;
 import org.bonewright.mechanics.construct.Fracture;
 import org.bonewright.mechanics.construct.Load;
-import org.bonewright.mechanics.construct.MetalNail;
 import org.bonewright.mechanics.construct.MetalPlate;
 import org.bonewright.mechanics.construct.PlateScrew;
 import org.bonewright.mechanics.construct.Shaft;
 import org.bonewright.mechanics.hold.PullOut;
 import org.bonewright.mechanics.section.HollowCircle;
-import org.bonewright.mechanics.section.Material;
 import org.bonewright.mechanics.section.Rectangle;
 
 /**
@@ -84,7 +82,7 @@ final class Builder {
         plates,
         screws,
         sketch.strut().map(this::strut),
-        sketch.nail().map(this::nail),
+        Optional.empty(),
         compression(plates));
   }
 
@@ -192,27 +190,6 @@ final class Builder {
         new HollowCircle(outer, outer - 2 * wall),
         Math.max(draw.in(strut.from(), Assumption.PLACE), -sketch.proximal() + gap),
         Math.min(draw.in(strut.to(), Assumption.PLACE), sketch.distal() - gap));
-  }
-
-  private MetalNail nail(NailSketch nail) {
-    Material metal = nail.metal().elastic(draw);
-    double outer = draw.in(nail.outer(), Assumption.PLATE);
-    List<MetalNail.Bolt> bolts = new ArrayList<>();
-    for (NailSketch.Bolt bolt : nail.bolts()) {
-      double at = draw.in(bolt.at(), Assumption.PLACE);
-      if (Math.abs(at) > gap / 2) {
-        bolts.add(
-            new MetalNail.Bolt(
-                at,
-                bolt.azimuth(),
-                metal,
-                draw.in(bolt.diameter(), Assumption.PLATE),
-                bolt.fixed(),
-                false));
-      }
-    }
-    return new MetalNail(
-        metal, new HollowCircle(outer, draw.in(nail.bore(), Assumption.PLATE)), bolts);
   }
 
   /** What presses through the plate; a lag screw presses beside it. */

@@ -7,7 +7,6 @@ import org.bonewright.measures.Measure;
 import org.bonewright.measures.Reading;
 import org.bonewright.measures.Scene;
 import org.bonewright.measures.load.LoadMeasures;
-import org.bonewright.measures.load.PermittedLoads;
 
 /** One number of what a construct does under load. */
 final class ForceMeasure implements Measure {
@@ -26,7 +25,7 @@ final class ForceMeasure implements Measure {
           "zone-length");
 
   private final Definition definition;
-  private final PermittedLoads loads;
+  private final Modelling modelling;
   private final ToDoubleFunction<Solved> number;
   private final WhenClosed whenClosed;
 
@@ -43,7 +42,7 @@ final class ForceMeasure implements Measure {
   }
 
   private ForceMeasure(
-      PermittedLoads loads,
+      Modelling modelling,
       String id,
       String title,
       Definition.Domain domain,
@@ -52,14 +51,14 @@ final class ForceMeasure implements Measure {
       WhenClosed whenClosed,
       ToDoubleFunction<Solved> number) {
     this.definition = new Definition(id, title, domain, formula, INPUTS, source);
-    this.loads = loads;
+    this.modelling = modelling;
     this.number = number;
     this.whenClosed = whenClosed;
   }
 
-  static Measure strain(PermittedLoads loads) {
+  static Measure strain(Modelling modelling) {
     return new ForceMeasure(
-        loads,
+        modelling,
         "gap-strain",
         "Strain at the line",
         new Definition.Domain.Numbers("%", "%", 0, Double.POSITIVE_INFINITY, 0),
@@ -71,9 +70,9 @@ final class ForceMeasure implements Measure {
         Solved::strain);
   }
 
-  static Measure farMovement(PermittedLoads loads) {
+  static Measure farMovement(Modelling modelling) {
     return movement(
-        loads,
+        modelling,
         "far-cortex-movement",
         "Movement at the far cortex",
         "opening or closing of the line opposite the longest plate under the first permitted load,"
@@ -81,9 +80,9 @@ final class ForceMeasure implements Measure {
         solved -> Math.abs(solved.far()));
   }
 
-  static Measure nearMovement(PermittedLoads loads) {
+  static Measure nearMovement(Modelling modelling) {
     return movement(
-        loads,
+        modelling,
         "near-cortex-movement",
         "Movement at the near cortex",
         "opening or closing of the line under the longest plate under the first permitted load,"
@@ -91,9 +90,19 @@ final class ForceMeasure implements Measure {
         solved -> Math.abs(solved.near()));
   }
 
-  static Measure shear(PermittedLoads loads) {
+  static Measure most(Modelling modelling) {
     return movement(
-        loads,
+        modelling,
+        "gap-movement",
+        "Movement at the line",
+        "the largest opening or closing of the line anywhere round the outer ring under the first"
+            + " permitted load",
+        Solved::most);
+  }
+
+  static Measure shear(Modelling modelling) {
+    return movement(
+        modelling,
         "shear-movement",
         "Movement across the line",
         "the largest movement in the plane of the line at the outer ring under the first permitted"
@@ -102,13 +111,13 @@ final class ForceMeasure implements Measure {
   }
 
   private static Measure movement(
-      PermittedLoads loads,
+      Modelling modelling,
       String id,
       String title,
       String formula,
       ToDoubleFunction<Solved> number) {
     return new ForceMeasure(
-        loads,
+        modelling,
         id,
         title,
         Definition.millimetres(),
@@ -118,9 +127,9 @@ final class ForceMeasure implements Measure {
         number);
   }
 
-  static Measure contact(PermittedLoads loads) {
+  static Measure contact(Modelling modelling) {
     return new ForceMeasure(
-        loads,
+        modelling,
         "contact-under-load",
         "Ring in contact under load",
         Definition.percent(),
@@ -130,9 +139,9 @@ final class ForceMeasure implements Measure {
         Solved::contact);
   }
 
-  static Measure opening(PermittedLoads loads) {
+  static Measure opening(Modelling modelling) {
     return new ForceMeasure(
-        loads,
+        modelling,
         "opening-moment",
         "Moment that opens the far cortex",
         new Definition.Domain.Numbers("N.m", "N·m", 0, Double.POSITIVE_INFINITY, 0),
@@ -143,9 +152,9 @@ final class ForceMeasure implements Measure {
         solved -> Math.max(0, solved.opening()));
   }
 
-  static Measure stress(PermittedLoads loads) {
+  static Measure stress(Modelling modelling) {
     return stress(
-        loads,
+        modelling,
         "plate-stress-range",
         "Range of stress in the plate",
         "largest range of the nominal stress at any hole of a plate or at the line, from no load to"
@@ -153,9 +162,9 @@ final class ForceMeasure implements Measure {
         Solved::stress);
   }
 
-  static Measure steady(PermittedLoads loads) {
+  static Measure steady(Modelling modelling) {
     return stress(
-        loads,
+        modelling,
         "plate-stress-steady",
         "Steady stress in the plate",
         "nominal stress before any load, from what presses the ends together, where the range is"
@@ -164,25 +173,25 @@ final class ForceMeasure implements Measure {
   }
 
   private static Measure stress(
-      PermittedLoads loads,
+      Modelling modelling,
       String id,
       String title,
       String formula,
       ToDoubleFunction<Solved> number) {
     return new ForceMeasure(
-        loads,
+        modelling,
         id,
         title,
-        new Definition.Domain.Numbers("MPa", "MPa", 0, Double.POSITIVE_INFINITY, 0),
+        new Definition.Domain.Numbers("N/mm2", "N/mm²", 0, Double.POSITIVE_INFINITY, 0),
         formula,
         "frame model; net section at a hole",
         WhenClosed.SAME,
         number);
   }
 
-  static Measure enduranceUsed(PermittedLoads loads) {
+  static Measure enduranceUsed(Modelling modelling) {
     return new ForceMeasure(
-        loads,
+        modelling,
         "endurance-used",
         "Endurance of the plate used up",
         Definition.ratio(),
@@ -193,9 +202,9 @@ final class ForceMeasure implements Measure {
         Solved::use);
   }
 
-  static Measure life(PermittedLoads loads) {
+  static Measure life(Modelling modelling) {
     return new ForceMeasure(
-        loads,
+        modelling,
         "metal-life-over-union",
         "Life of the plate over time to union",
         Definition.ratio(),
@@ -207,9 +216,9 @@ final class ForceMeasure implements Measure {
         Solved::life);
   }
 
-  static Measure margin(PermittedLoads loads) {
+  static Measure margin(Modelling modelling) {
     return new ForceMeasure(
-        loads,
+        modelling,
         "screw-pull-margin",
         "Margin of the most loaded screw",
         Definition.ratio(),
@@ -228,7 +237,7 @@ final class ForceMeasure implements Measure {
 
   @Override
   public Reading take(Scene scene) {
-    Forces forces = Forces.of(scene, loads);
+    Forces forces = modelling.forces(scene);
     if (forces instanceof Forces.Untold untold) {
       return new Reading.Unknown(untold.missing());
     }

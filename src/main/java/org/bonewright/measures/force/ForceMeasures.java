@@ -12,19 +12,21 @@ public final class ForceMeasures {
 
   /** Return each of them, for a table of usual loads. */
   public static List<Measure> all(UsualLoads usual) {
-    PermittedLoads loads = new PermittedLoads(usual);
+    Modelling modelling = new Modelling(new PermittedLoads(usual));
     return List.of(
-        ForceMeasure.contact(loads),
-        ForceMeasure.enduranceUsed(loads),
-        ForceMeasure.farMovement(loads),
-        ForceMeasure.life(loads),
-        ForceMeasure.margin(loads),
-        ForceMeasure.nearMovement(loads),
-        ForceMeasure.opening(loads),
-        ForceMeasure.shear(loads),
-        ForceMeasure.steady(loads),
-        ForceMeasure.strain(loads),
-        ForceMeasure.stress(loads),
-        new StiffnessGain());
+        ForceMeasure.contact(modelling),
+        ForceMeasure.enduranceUsed(modelling),
+        ForceMeasure.farMovement(modelling),
+        ForceMeasure.life(modelling),
+        ForceMeasure.margin(modelling),
+        ForceMeasure.most(modelling),
+        ForceMeasure.nearMovement(modelling),
+        ForceMeasure.opening(modelling),
+        ForceMeasure.shear(modelling),
+        ForceMeasure.steady(modelling),
+        ForceMeasure.strain(modelling),
+        ForceMeasure.stress(modelling),
+        new ModelledLine(),
+        new StiffnessGain(modelling));
   }
 }

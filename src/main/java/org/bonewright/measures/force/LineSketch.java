@@ -20,4 +20,17 @@ record LineSketch(
     Dimension strained,
     Dimension pressed,
     boolean central,
-    Dimension towardsPlate) {}
+    Dimension towardsPlate) {
+
+  private static final Dimension NOTHING = new Dimension(0, 0, false, "");
+
+  /** A line that has not united: nothing that bears lies in it, taken as 1 mm; our convention. */
+  static final LineSketch NOT_UNITED =
+      new LineSketch(
+          false,
+          Dimension.assumed(1, 1, "line not united"),
+          Dimension.assumed(1, 1, "line not united"),
+          NOTHING,
+          false,
+          NOTHING);
+}

@@ -15,10 +15,8 @@ import org.bonewright.measures.MissingFact;
  * @param distal length of the distal fragment in mm
  * @param line the line
  * @param plates its plates
- * @param nail its nail
  * @param strut a strut in the canal
  * @param facing direction around the bone of the side on which the first plate lies, where told
- * @param narrows what would make its ranges narrower
  * @param told what it was built from, in a sentence
  */
 record Sketch(
@@ -29,15 +27,34 @@ record Sketch(
     double distal,
     LineSketch line,
     List<PlateSketch> plates,
-    Optional<NailSketch> nail,
     Optional<StrutSketch> strut,
     Optional<Double> facing,
-    List<MissingFact> narrows,
     String told) {
 
   Sketch {
     plates = List.copyOf(plates);
-    narrows = List.copyOf(narrows);
+  }
+
+  /** Return the same without words: constructs that are built alike are then equal. */
+  Sketch bare() {
+    return new Sketch(young, outer, cortex, proximal, distal, line, plates, strut, facing, "");
+  }
+
+  /** Return the same with its line as it is found when it has not united: open, nothing pressed. */
+  Sketch notUnited() {
+    return line.closed()
+        ? new Sketch(
+            young,
+            outer,
+            cortex,
+            proximal,
+            distal,
+            LineSketch.NOT_UNITED,
+            plates,
+            strut,
+            facing,
+            told)
+        : this;
   }
 
   /** What came of the attempt to make a sketch. */

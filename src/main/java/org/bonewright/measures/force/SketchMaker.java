@@ -48,27 +48,29 @@ final class SketchMaker {
           ? new Attempt.Outside("the model knows one line, not two apart")
           : new Attempt.Untold(scene.read("two-lines-apart").missing());
     }
+    if (!scene.construct().of(Nail.class).isEmpty()) {
+      return new Attempt.Outside("how a nail rests in its canal is not modelled");
+    }
     if (scene.certainly("plate-used", "no")) {
-      return new Attempt.Outside("no plate; how a nail rests in its canal is not modelled");
+      return new Attempt.Outside("no plate holds the bone");
     }
     LineMaker lineMaker = new LineMaker(scene);
     Optional<LineSketch> line = lineMaker.line();
     missing.addAll(lineMaker.missing());
     List<PlateSketch> plates = plates();
-    Optional<NailSketch> nail = nail();
     if (line.isEmpty() || !missing.isEmpty()) {
       return new Attempt.Untold(missing.stream().distinct().toList());
     }
     return plates.isEmpty()
         ? new Attempt.Untold(scene.read("plate-used").missing())
-        : new Attempt.Ready(sketch(line.get(), plates, nail));
+        : new Attempt.Ready(sketch(line.get(), plates));
   }
 
-  private Sketch sketch(LineSketch line, List<PlateSketch> plates, Optional<NailSketch> nail) {
+  private Sketch sketch(LineSketch line, List<PlateSketch> plates) {
     FractureZone zone = scene.zone();
     double length = scene.bone().length().middle();
     double centre = zone.centre().map(Dimension::middle).orElse(length / 2);
-    double reach = reach(plates, nail) + BEYOND;
+    double reach = reach(plates) + BEYOND;
     return new Sketch(
         CorticalBone.moduli(BoneGrades.possible(scene.subject())),
         zone.centre().map(scene.bone()::outerAt).orElseGet(scene.bone()::outerAtShaft),
@@ -77,10 +79,8 @@ final class SketchMaker {
         Math.max(reach, length - centre),
         line,
         plates,
-        nail,
         strut(zone),
         facing(),
-        narrows(),
         told(line));
   }
 
@@ -88,20 +88,12 @@ final class SketchMaker {
     return new Dimension(level, level, true, "middle of the bone");
   }
 
-  private static double reach(List<PlateSketch> plates, Optional<NailSketch> nail) {
-    double holes =
-        plates.stream()
-            .flatMap(plate -> plate.holes().stream())
-            .mapToDouble(hole -> hole.at().magnitude().max())
-            .max()
-            .orElse(0);
-    double bolts =
-        nail.stream()
-            .flatMap(n -> n.bolts().stream())
-            .mapToDouble(bolt -> bolt.at().magnitude().max())
-            .max()
-            .orElse(0);
-    return Math.max(holes, bolts);
+  private static double reach(List<PlateSketch> plates) {
+    return plates.stream()
+        .flatMap(plate -> plate.holes().stream())
+        .mapToDouble(hole -> hole.at().magnitude().max())
+        .max()
+        .orElse(0);
   }
 
   private List<PlateSketch> plates() {
@@ -134,46 +126,11 @@ final class SketchMaker {
         .map(Direction::degrees);
   }
 
-  private Optional<NailSketch> nail() {
-    Optional<Nail> nail = scene.construct().of(Nail.class).stream().findFirst();
-    if (nail.isEmpty()) {
-      return Optional.empty();
-    }
-    NailMaker maker = new NailMaker(scene, nail.get());
-    Optional<NailSketch> sketch = maker.nail();
-    missing.addAll(maker.missing());
-    return sketch;
-  }
-
   private Optional<StrutSketch> strut(FractureZone zone) {
     return scene.construct().of(Strut.class).stream()
         .filter(strut -> strut.where() == Strut.Where.INTRAMEDULLARY)
         .findFirst()
         .flatMap(strut -> zone.centre().flatMap(centre -> StrutMaker.of(strut, centre)));
-  }
-
-  /** What would make the ranges narrower, where a number is not exact. */
-  private List<MissingFact> narrows() {
-    List<MissingFact> narrows = new ArrayList<>();
-    FractureZone zone = scene.zone();
-    Dimension outer =
-        zone.centre().map(scene.bone()::outerAt).orElseGet(scene.bone()::outerAtShaft);
-    if (outer.assumed()) {
-      narrows.add(
-          scene.missingInCase(
-              "bone/sections",
-              "What are the outer diameter and the canal of the bone at the line, in mm?"));
-    }
-    scene.plates().stream()
-        .map(PlacedPlate::plate)
-        .filter(plate -> plate.thicknessMm().isEmpty() || plate.widthMm().isEmpty())
-        .map(
-            plate ->
-                scene.missing(
-                    "fixation/" + plate.id() + "/thicknessMm",
-                    "How wide and how thick is " + plate.id() + ", in mm?"))
-        .forEach(narrows::add);
-    return narrows;
   }
 
   private static String told(LineSketch line) {

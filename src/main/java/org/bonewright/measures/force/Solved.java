@@ -5,6 +5,7 @@ package org.bonewright.measures.force;
  *
  * @param near opening under the first plate in mm; below zero it closes
  * @param far opening opposite to the first plate in mm
+ * @param most largest opening or closing anywhere round the outer ring in mm
  * @param shear largest movement across the line in mm
  * @param strain largest opening or closing at the near or far cortex in percent of the gaps; 0
  *     where the ends touch
@@ -21,6 +22,7 @@ package org.bonewright.measures.force;
 record Solved(
     double near,
     double far,
+    double most,
     double shear,
     double strain,
     double contact,

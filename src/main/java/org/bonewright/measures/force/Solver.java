@@ -61,6 +61,7 @@ final class Solver {
         new Solved(
             clipped(gap.near(), widest),
             clipped(gap.far(), widest),
+            Math.min(widest, most(borne)),
             clipped(gap.shear(), widest),
             builder.strained() > 0 && !held ? PERCENT : strain(gap, builder.strained()),
             builder.lagged(loads) ? PERCENT : closed(borne),
@@ -81,6 +82,14 @@ final class Solver {
         .map(one -> one.answer().gap())
         .max(Comparator.comparingDouble(gap -> Math.max(Math.abs(gap.near()), Math.abs(gap.far()))))
         .orElseThrow();
+  }
+
+  private static double most(List<Borne> borne) {
+    return borne.stream()
+        .map(one -> one.answer().gap())
+        .mapToDouble(gap -> Math.max(Math.abs(gap.min()), Math.abs(gap.max())))
+        .max()
+        .orElse(0);
   }
 
   /** What moves by more than the width of the bone has come off; small movements are modelled. */

@@ -3,14 +3,12 @@ package org.bonewright.measures.force;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import org.bonewright.bone.Dimension;
 import org.bonewright.measures.Definition;
 import org.bonewright.measures.Measure;
 import org.bonewright.measures.Reading;
 import org.bonewright.measures.Scene;
 import org.bonewright.mechanics.answer.Stiffness;
-import org.bonewright.mechanics.model.MechanicalModel;
 
 /**
  * How many times stiffer a construct is than the one whose failure led to it, under the same sets
@@ -20,6 +18,12 @@ final class StiffnessGain implements Measure {
 
   private static final double MUCH = 1000;
 
+  private final Modelling modelling;
+
+  StiffnessGain(Modelling modelling) {
+    this.modelling = modelling;
+  }
+
   @Override
   public Definition definition() {
     return new Definition(
@@ -28,7 +32,8 @@ final class StiffnessGain implements Measure {
         Definition.ratio(),
         "stiffness of the construct over that of the last one that failed, under small loads: in its"
             + " softest bending, or in torsion, whichever gained more. Both are taken under the same"
-            + " sets of assumptions. None where either has no plate",
+            + " sets of assumptions. A line that has not united, and was not set again, is taken as"
+            + " a gap of 1 mm. None where either is not modelled",
         List.of("operations/fixation", "operations/reduction", "bone/sections"),
         "frame model");
   }
@@ -51,41 +56,34 @@ final class StiffnessGain implements Measure {
         return new Reading.Unknown(untold.missing());
       }
     }
-    return gain(((Sketch.Attempt.Ready) then).sketch(), ((Sketch.Attempt.Ready) now).sketch())
-        .orElseGet(
-            () ->
-                Reading.unknown(
-                    scene.missing(
-                        "fixation",
-                        "The model finds no answer here: are all screws and their holes told?")));
+    Sketch before = ((Sketch.Attempt.Ready) then).sketch().notUnited();
+    Sketch after = ((Sketch.Attempt.Ready) now).sketch();
+    boolean setAgain = scene.fixing().id().equals(scene.operation().id());
+    return gain(before, setAgain ? after : after.notUnited())
+        .orElseGet(() -> Reading.unknown(Forces.noAnswer(scene)));
   }
 
-  private static Optional<Reading> gain(Sketch then, Sketch now) {
-    Optional<Gain> nominal = Gain.of(then, now, Draw.MIDDLE);
-    List<Draw> all = Draws.all();
-    List<Optional<Gain>> found =
-        IntStream.range(0, all.size())
-            .parallel()
-            .mapToObj(i -> Gain.of(then, now, all.get(i)))
-            .toList();
+  private Optional<Reading> gain(Sketch then, Sketch now) {
+    return modelling
+        .stiffness(then)
+        .flatMap(before -> modelling.stiffness(now).map(after -> gain(before, after)));
+  }
+
+  /** Only sets that answer for both are compared. */
+  private static Reading gain(
+      Solutions.Answers<Stiffness> before, Solutions.Answers<Stiffness> after) {
     List<Draw> draws = new ArrayList<>();
     List<Double> gains = new ArrayList<>();
-    for (int i = 0; i < all.size(); i++) {
-      if (found.get(i).isPresent()) {
-        draws.add(all.get(i));
-        gains.add(found.get(i).get().larger());
+    for (int i = 0; i < before.draws().size(); i++) {
+      int there = after.draws().indexOf(before.draws().get(i));
+      if (there >= 0) {
+        draws.add(before.draws().get(i));
+        gains.add(new Gain(before.samples().get(i), after.samples().get(there)).larger());
       }
     }
-    if (nominal.isEmpty() || draws.size() < all.size() - Forces.UNANSWERED) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        new Reading.Sampled(
-            nominal.get().larger(),
-            gains,
-            nominal.get().shown(),
-            Decides.of(gains, draws),
-            now.narrows()));
+    Gain nominal = new Gain(before.nominal(), after.nominal());
+    return new Reading.Sampled(
+        nominal.larger(), gains, nominal.shown(), Decides.of(gains, draws), List.of());
   }
 
   /**
@@ -95,14 +93,6 @@ final class StiffnessGain implements Measure {
    * @param now of the one that follows it
    */
   private record Gain(Stiffness then, Stiffness now) {
-
-    static Optional<Gain> of(Sketch then, Sketch now, Draw draw) {
-      return stiffness(then, draw).flatMap(a -> stiffness(now, draw).map(b -> new Gain(a, b)));
-    }
-
-    private static Optional<Stiffness> stiffness(Sketch sketch, Draw draw) {
-      return new MechanicalModel(new Builder(sketch, draw).build(List.of())).stiffness();
-    }
 
     private static double softest(Stiffness stiffness) {
       return Math.min(

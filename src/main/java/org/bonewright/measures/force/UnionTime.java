@@ -7,8 +7,8 @@ import org.bonewright.casefile.BoneName;
  * How long the metal must last: weeks to union, and how often the load comes in a year. Weeks:
  * means of published series where there are some (humerus revision 16 to 24, femur 24 to 28, tibia
  * 26 to 38), the rest from memory. About a million steps a year and leg is a convention of tests
- * (Griffin et al., J Orthop Surg Res 2009, excerpt read), fewer under a limit; 0.2 to 0.5 million
- * loads a year for an arm is a placeholder of ours.
+ * (Griffin et al., J Orthop Surg Res 2009, excerpt read), a fifth of it on crutches (our
+ * convention); 0.2 to 0.5 million loads a year for an arm is a placeholder of ours.
  */
 final class UnionTime {
 
@@ -36,7 +36,7 @@ final class UnionTime {
     boolean leg = bone == BoneName.FEMUR || bone == BoneName.TIBIA;
     double aYear =
         leg
-            ? draw.between(300_000, 1_000_000, Assumption.CYCLES)
+            ? draw.between(200_000, 1_000_000, Assumption.CYCLES)
             : draw.between(200_000, 500_000, Assumption.CYCLES);
     return aYear * draw.in(weeks(bone, revision), Assumption.CYCLES) / WEEKS_A_YEAR;
   }
