@@ -16,10 +16,16 @@ record SolveTimes(double constructMs, double furtherLoadMs) {
 
   private static final double NANOS = 1e6;
 
-  /** Time a construct so many times, after as many rounds to warm up. */
+  /** How long the compiler gets to see what is solved often. */
+  private static final long WARM_UP = 2_000_000_000L;
+
+  /** Time a construct so many times, after two seconds to warm up. */
   static SolveTimes of(BenchAnswer.OfConstruct construct, int repeats) {
     Load load = construct.loads().isEmpty() ? Load.axial(-1) : construct.loads().get(0).load();
-    times(construct, load, repeats);
+    long start = System.nanoTime();
+    while (System.nanoTime() - start < WARM_UP) {
+      times(construct, load, 1);
+    }
     return times(construct, load, repeats);
   }
 
