@@ -16,16 +16,13 @@ record SolveTimes(double constructMs, double furtherLoadMs) {
 
   private static final double NANOS = 1e6;
 
-  /** How long the compiler gets to see what is solved often. */
-  private static final long WARM_UP = 2_000_000_000L;
+  /** Rounds that the compiler of the JVM needs until it has seen what is solved often. */
+  private static final int WARM_UP = 2000;
 
-  /** Time a construct so many times, after two seconds to warm up. */
+  /** Time a construct so many times, after enough rounds to warm up. */
   static SolveTimes of(BenchAnswer.OfConstruct construct, int repeats) {
     Load load = construct.loads().isEmpty() ? Load.axial(-1) : construct.loads().get(0).load();
-    long start = System.nanoTime();
-    while (System.nanoTime() - start < WARM_UP) {
-      times(construct, load, 1);
-    }
+    times(construct, load, WARM_UP);
     return times(construct, load, repeats);
   }
 
