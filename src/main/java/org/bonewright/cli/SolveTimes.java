@@ -16,10 +16,13 @@ record SolveTimes(double constructMs, double furtherLoadMs) {
 
   private static final double NANOS = 1e6;
 
-  /** Time a construct so many times, after as many rounds to warm up. */
+  /** Rounds that the compiler of the JVM needs until it has seen what is solved often. */
+  private static final int WARM_UP = 2000;
+
+  /** Time a construct so many times, after enough rounds to warm up. */
   static SolveTimes of(BenchAnswer.OfConstruct construct, int repeats) {
     Load load = construct.loads().isEmpty() ? Load.axial(-1) : construct.loads().get(0).load();
-    times(construct, load, repeats);
+    times(construct, load, WARM_UP);
     return times(construct, load, repeats);
   }
 
