@@ -25,7 +25,6 @@ final class ForceJson {
           .forEach(
               cell -> cells.addObject().put("value", cell.shown()).put("working", cell.working()));
     }
-    table.inShort().forEach(node.putArray("inShort")::add);
     table.notModelled().forEach(node.putArray("notModelled")::add);
     table.limits().forEach(node.putArray("limits")::add);
   }

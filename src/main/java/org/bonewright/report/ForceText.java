@@ -7,24 +7,16 @@ import org.bonewright.review.ForceTable;
 final class ForceText {
 
   private static final int TITLE = 40;
-  private static final int LEAST = 24;
+  private static final int LEAST = 26;
 
   private ForceText() {}
 
-  /**
-   * Write the section; nothing where nothing was modelled.
-   *
-   * @param whole whether to write every number, what was not modelled, and the limits of the model
-   */
-  static void section(Page page, ForceTable table, boolean whole) {
+  /** Write every number, what was not modelled, and the limits of the model; else nothing. */
+  static void section(Page page, ForceTable table) {
     if (!table.tells()) {
       return;
     }
     page.title("FORCES, COMPUTED (to compare constructs, not to date a failure)");
-    table.inShort().forEach(line -> page.hanging("  ", line));
-    if (!whole) {
-      return;
-    }
     int width =
         Math.max(LEAST, table.columns().stream().mapToInt(String::length).max().orElse(0) + 2);
     StringBuilder heads = new StringBuilder("  " + " ".repeat(TITLE));
@@ -33,7 +25,7 @@ final class ForceText {
     for (ForceTable.Row row : table.rows()) {
       String unit = row.unit().isEmpty() ? "" : ", " + row.unit();
       StringBuilder line = new StringBuilder("  " + padded(row.title() + unit, TITLE));
-      row.cells().forEach(cell -> line.append(padded(cell.shown(), width)));
+      row.cells().forEach(cell -> line.append(padded(cell.shown() + "  ", width)));
       page.line(line.toString());
     }
     table.notModelled().forEach(line -> page.hanging("  not modelled: ", line));

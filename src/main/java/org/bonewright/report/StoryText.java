@@ -1,9 +1,11 @@
 package org.bonewright.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.bonewright.principles.Severity;
 import org.bonewright.review.Chapter;
+import org.bonewright.review.ForceTable;
 import org.bonewright.review.Headline;
 import org.bonewright.review.Line;
 
@@ -17,13 +19,16 @@ final class StoryText {
   private static final int MOST_BESIDE = 1;
 
   private static final int MOST_OPEN = 2;
+  private static final int MOST_NESTED = 3;
 
   private final Page page;
   private final boolean verbose;
+  private final ForceTable forces;
 
-  StoryText(Page page, boolean verbose) {
+  StoryText(Page page, boolean verbose, ForceTable forces) {
     this.page = page;
     this.verbose = verbose;
+    this.forces = forces;
   }
 
   void chapter(Chapter chapter) {
@@ -32,6 +37,7 @@ final class StoryText {
     page.hanging(
         chapter.subject() + "  ",
         chapter.what() + outcome + "." + (verbose || met == 0 ? "" : " Met: " + met + "."));
+    forces.inShort(chapter.subject()).ifPresent(words -> page.hanging("  model  ", words + "."));
     headlines("  " + FITS + "   ", chapter.fits(), Severity.NOTE, MOST_IN_FULL);
     boolean first = chapter.fits().isEmpty();
     headlines(
@@ -96,13 +102,27 @@ final class StoryText {
       detail("", lead);
     }
     if (!headline.nested().isEmpty()) {
-      page.hanging(" ".repeat(mark.length()) + "with ", TitlesBySeverity.of(headline.nested()));
+      page.hanging(" ".repeat(mark.length()) + "with ", nested(headline.nested()));
     }
     if (verbose) {
       headline
           .nested()
           .forEach(line -> detail(line.title() + ": " + line.words() + beside(line), line));
     }
+  }
+
+  /** The gravest of what shares a cause, by title; the rest by number. */
+  private String nested(List<Line> all) {
+    int shown = verbose ? all.size() : Math.min(MOST_NESTED, all.size());
+    List<Line> gravest =
+        all.stream()
+            .sorted(
+                Comparator.comparing((Line line) -> line.severity().orElse(Severity.NOTE))
+                    .reversed())
+            .limit(shown)
+            .toList();
+    int more = all.size() - shown;
+    return TitlesBySeverity.of(gravest) + (more == 0 ? "" : "; and " + more + " more");
   }
 
   /** The title of the account says that the failure mode places what fits. */

@@ -40,13 +40,19 @@ public final class TextReport {
     review.local().ifPresent(local -> LocalText.section(page, local));
     questions(page, review);
     story(page, review);
-    ForceText.section(page, review.forces(), verbose);
+    if (verbose) {
+      ForceText.section(page, review.forces());
+    }
     for (PlanDemands demands : review.demands()) {
       if (verbose || demands.decisive()) {
         page.title("WHAT " + demands.plan() + " MUST ACHIEVE, AND WHETHER IT DOES");
         review.chapters().stream()
             .filter(chapter -> chapter.subject().startsWith(demands.plan() + "/"))
             .forEach(chapter -> plan(page, chapter));
+        review
+            .forces()
+            .inShort(demands.plan())
+            .ifPresent(words -> page.hanging("  model ", words + "."));
         new DemandText(page, verbose).demands(demands);
       } else {
         new DemandText(page, false).inOneLine(demands);
@@ -76,7 +82,7 @@ public final class TextReport {
     if (!done.isEmpty()) {
       page.title(
           "WHAT WAS DONE, AND HOW IT STANDS TO THE PRINCIPLES (fits: placed by how it failed)");
-      done.forEach(new StoryText(page, verbose)::chapter);
+      done.forEach(new StoryText(page, verbose, review.forces())::chapter);
     }
     if (!verbose && done.size() < LEAST_FOR_TABLE) {
       return;

@@ -3,6 +3,7 @@ package org.bonewright.review;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.bonewright.bone.Dimension;
 import org.bonewright.measures.Definition;
 import org.bonewright.measures.Reading;
 import org.bonewright.measures.Scene;
@@ -31,6 +32,9 @@ final class ForceMaker {
           "metal-life-over-union",
           "screw-pull-margin",
           "stiffness-gain");
+
+  /** Stiffness within a twentieth is the same. */
+  private static final double SAME = 0.95;
 
   /** Every construct that is modelled has this number. */
   private static final String ALWAYS = "contact-under-load";
@@ -105,27 +109,43 @@ final class ForceMaker {
         : "";
   }
 
+  /** Of ends that touch there is something to say where a gain was computed. */
   private String inShort(Subject subject) {
     List<String> parts = new ArrayList<>();
-    said(subject, "gap-strain", "strain at the line ").ifPresent(parts::add);
-    if (parts.isEmpty()) {
-      said(subject, ALWAYS, "ends touch; in contact under load ").ifPresent(parts::add);
+    said(subject, "gap-strain").ifPresent(strain -> parts.add("strain at the line " + strain));
+    sampled(subject, "metal-life-over-union").map(ForceMaker::life).ifPresent(parts::add);
+    sampled(subject, "stiffness-gain").map(ForceMaker::gain).ifPresent(parts::add);
+    if (!parts.isEmpty() && scene(subject).certainly("modelled-line", "touching")) {
+      said(subject, ALWAYS).ifPresent(share -> parts.add(0, "ring in contact " + share));
     }
-    said(subject, "metal-life-over-union", "plate lasts ")
-        .map(life -> life + " times the time to union")
-        .ifPresent(parts::add);
-    said(subject, "screw-pull-margin", "most loaded screw bears ")
-        .map(margin -> margin + " times its pull")
-        .ifPresent(parts::add);
-    said(subject, "stiffness-gain", "stiffness ")
-        .map(gain -> gain + " times that of what failed before")
-        .ifPresent(parts::add);
-    return subject.id() + ": " + String.join("; ", parts) + ".";
+    return String.join("; ", parts);
   }
 
-  private Optional<String> said(Subject subject, String measure, String before) {
+  private static String life(Reading.Sampled life) {
+    if (life.high() < 1) {
+      return "plate breaks before union";
+    }
+    return life.low() < 1 ? "plate may break before union" : "plate lasts beyond union";
+  }
+
+  private static String gain(Reading.Sampled gain) {
+    if (gain.high() < SAME) {
+      return "softer than before";
+    }
+    return gain.nominal() <= 1 / SAME
+        ? "no stiffer than before"
+        : "about "
+            + Dimension.number(Math.rint(gain.nominal() * 10) / 10)
+            + " times as stiff as before";
+  }
+
+  private Optional<String> said(Subject subject, String measure) {
+    return sampled(subject, measure).map(sampled -> sampled.shown(unit(rules.definition(measure))));
+  }
+
+  private Optional<Reading.Sampled> sampled(Subject subject, String measure) {
     return scene(subject).read(measure) instanceof Reading.Sampled sampled
-        ? Optional.of(before + sampled.shown(unit(rules.definition(measure))))
+        ? Optional.of(sampled)
         : Optional.empty();
   }
 }

@@ -1,13 +1,15 @@
 package org.bonewright.review;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What the frame model says of each construct, side by side: to compare constructs on one bone.
  *
  * @param columns the operations and plans that were modelled, in order of time
  * @param rows the numbers
- * @param inShort one sentence for each column: what a reader in a hurry must know
+ * @param inShort a few words for each column: what a reader in a hurry must know; empty where that
+ *     is nothing
  * @param notModelled what was not modelled and why, one clause each
  * @param limits what the model cannot say
  */
@@ -24,6 +26,14 @@ public record ForceTable(
     inShort = List.copyOf(inShort);
     notModelled = List.copyOf(notModelled);
     limits = List.copyOf(limits);
+  }
+
+  /** Return what a reader in a hurry must know of an operation or a plan, if there is anything. */
+  public Optional<String> inShort(String column) {
+    int at = columns.indexOf(column);
+    return at < 0
+        ? Optional.empty()
+        : Optional.of(inShort.get(at)).filter(words -> !words.isEmpty());
   }
 
   /** Return whether anything was modelled. */

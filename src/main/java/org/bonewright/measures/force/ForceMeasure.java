@@ -209,7 +209,7 @@ final class ForceMeasure implements Measure {
         "Life of the plate over time to union",
         Definition.ratio(),
         "cycles to failure of the worst hole over the loads that come until the usual time of"
-            + " union, at the first permitted load, which may rise as the bone shares it; 100 stands for more. None where the ends touch",
+            + " union, at the first permitted load, which may rise as the bone shares it; 100 stands for more, 0.01 for less. None where the ends touch",
         "line of stress over cycles through two points (convention of textbooks, from memory); about"
             + " a million steps a year (Griffin et al., J Orthop Surg Res 2009, excerpt read)",
         WhenClosed.SHARED,

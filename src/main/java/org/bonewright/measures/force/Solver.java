@@ -18,6 +18,12 @@ final class Solver {
   /** What stands for "more than anybody asks": a screw that is hardly pulled, metal that lasts. */
   static final double MUCH = 100;
 
+  /** What stands for "hardly any": metal that breaks at once. */
+  private static final double LITTLE = 0.01;
+
+  /** Smaller movements than this are none, mm. */
+  private static final double FINEST = 0.001;
+
   private static final double PERCENT = 100;
   private static final Load NOTHING = Load.axial(0);
 
@@ -61,14 +67,14 @@ final class Solver {
         new Solved(
             clipped(gap.near(), widest),
             clipped(gap.far(), widest),
-            Math.min(widest, most(borne)),
+            clipped(most(borne), widest),
             clipped(gap.shear(), widest),
             builder.strained() > 0 && !held ? PERCENT : strain(gap, builder.strained()),
             builder.lagged(loads) ? PERCENT : closed(borne),
             wear.range(),
             wear.steady(),
             wear.use(),
-            Math.min(MUCH, wear.cycles() / UnionTime.loads(bone, revision, draw)),
+            Math.max(LITTLE, Math.min(MUCH, wear.cycles() / UnionTime.loads(bone, revision, draw))),
             margin(borne),
             model.openingMoment().orElseGet(builder::lagOpens)));
   }
@@ -92,9 +98,9 @@ final class Solver {
         .orElse(0);
   }
 
-  /** What moves by more than the width of the bone has come off; small movements are modelled. */
+  /** What moves by more than the width of the bone has come off: small movements are modelled. */
   private static double clipped(double movement, double most) {
-    return Math.max(-most, Math.min(most, movement));
+    return Math.rint(Math.max(-most, Math.min(most, movement)) / FINEST) * FINEST;
   }
 
   /** Ends that meet move no further: closing ends at the whole of the gaps. */

@@ -17,6 +17,7 @@ import org.bonewright.mechanics.answer.Stiffness;
 final class StiffnessGain implements Measure {
 
   private static final double MUCH = 1000;
+  private static final double FINEST = 0.01;
 
   private final Modelling modelling;
 
@@ -103,7 +104,7 @@ final class StiffnessGain implements Measure {
     double larger() {
       double bending = softest(now) / softest(then);
       double torsion = now.torsion() / then.torsion();
-      return Math.min(MUCH, Math.max(bending, torsion));
+      return Math.min(MUCH, Math.rint(Math.max(bending, torsion) / FINEST) * FINEST);
     }
 
     String shown() {

@@ -17,7 +17,6 @@ final class HtmlForces {
         page,
         "Forces, computed",
         () -> {
-          page.list("ul", table.inShort());
           page.open(
               "div",
               "class",
