@@ -112,7 +112,7 @@ final class ForceMaker {
   /** Of ends that touch there is something to say where a gain was computed. */
   private String inShort(Subject subject) {
     List<String> parts = new ArrayList<>();
-    said(subject, "gap-strain").ifPresent(strain -> parts.add("strain at the line " + strain));
+    said(subject, "gap-strain").ifPresent(strain -> parts.add("strain " + strain));
     sampled(subject, "metal-life-over-union").map(ForceMaker::life).ifPresent(parts::add);
     sampled(subject, "stiffness-gain").map(ForceMaker::gain).ifPresent(parts::add);
     if (!parts.isEmpty() && scene(subject).certainly("modelled-line", "touching")) {
@@ -123,9 +123,9 @@ final class ForceMaker {
 
   private static String life(Reading.Sampled life) {
     if (life.high() < 1) {
-      return "plate breaks before union";
+      return "plate likely breaks before union";
     }
-    return life.low() < 1 ? "plate may break before union" : "plate lasts beyond union";
+    return life.low() < 1 ? "plate may break before union" : "plate likely outlasts union";
   }
 
   private static String gain(Reading.Sampled gain) {

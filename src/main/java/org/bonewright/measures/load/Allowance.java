@@ -2,12 +2,10 @@ package org.bonewright.measures.load;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import org.bonewright.bone.Dimension;
 import org.bonewright.casefile.Aftercare;
 import org.bonewright.casefile.Answer;
 import org.bonewright.casefile.LoadStep;
-import org.bonewright.casefile.Quantity;
 import org.bonewright.measures.MissingFact;
 import org.bonewright.measures.Scene;
 
@@ -24,24 +22,6 @@ record Allowance(
 
   /** Return what was allowed in the first time after the operation. */
   static Allowance first(Scene scene) {
-    return of(scene, steps -> Dimension.stated(steps.get(0).limitKg(), ""));
-  }
-
-  /** Return the highest limit that was given; what comes after the last of them is not meant. */
-  static Allowance highest(Scene scene) {
-    return of(scene, Allowance::highestOf);
-  }
-
-  private static Dimension highestOf(List<LoadStep> steps) {
-    List<Quantity> limits = steps.stream().map(LoadStep::limitKg).toList();
-    return new Dimension(
-        limits.stream().mapToDouble(Quantity::min).max().orElseThrow(),
-        limits.stream().mapToDouble(Quantity::max).max().orElseThrow(),
-        false,
-        "");
-  }
-
-  private static Allowance of(Scene scene, Function<List<LoadStep>, Dimension> which) {
     Optional<Aftercare> aftercare = scene.operation().aftercare();
     Optional<List<LoadStep>> steps = aftercare.flatMap(Aftercare::load);
     boolean planned = scene.subject().planned();
@@ -57,7 +37,7 @@ record Allowance(
     if (steps.get().isEmpty()) {
       return free(planned ? "no load limit planned" : "no load limit given");
     }
-    Dimension limit = which.apply(steps.get());
+    Dimension limit = Dimension.stated(steps.get().get(0).limitKg(), "");
     String words = "limit of " + limit.numbers() + " kg";
     return planned
         ? new Allowance(Optional.of(limit), false, words, asked(limit, scene))

@@ -40,18 +40,9 @@ public final class PermittedLoads {
     return loads(scene, Allowance.first(scene));
   }
 
-  /**
-   * Return the loads under the highest limit that the aftercare gives, an entry for each activity:
-   * what metal bears again and again until the bone unites.
-   */
-  public List<LoadRange> highest(Scene scene) {
-    return loads(scene, Allowance.highest(scene));
-  }
-
   /** Return what would narrow the loads; the same for both limits. */
   public List<MissingFact> missing(Scene scene) {
     Set<MissingFact> missing = new LinkedHashSet<>(Allowance.first(scene).missing());
-    missing.addAll(Allowance.highest(scene).missing());
     boolean counts = UsualLoads.isOfTheLeg(scene.boneName());
     if (counts && weight(scene).min() < weight(scene).max()) {
       missing.add(scene.missingInCase("patient/weightKg", "What does the patient weigh, in kg?"));

@@ -127,7 +127,6 @@ class LoadMeasuresTest {
       CaseText text = done("femur", "74", "[]").at("/operations/0", "{aftercare: null}");
       reads("load-pressing", text)
           .isEqualTo(LIGHT_TO_FULL + " assumed" + ASK + "op-1/aftercare/load and loads");
-      assertThat(PERMITTED.highest(scene(text))).isEqualTo(PERMITTED.of(scene(text)));
       assertThat(only(PERMITTED.of(scene(text))).basis())
           .isEqualTo("load limit not told: from light to full use; body weight 74 kg");
     }
@@ -173,7 +172,7 @@ class LoadMeasuresTest {
     }
 
     @Test
-    void gives_its_first_limit_for_early_loads_and_its_highest_for_lasting_ones() {
+    void gives_its_first_limit() {
       Scene scene =
           scene(
               done(
@@ -182,7 +181,6 @@ class LoadMeasuresTest {
                   "[{untilDay: 42, limitKg: 20}, {untilDay: 84, limitKg: 40},"
                       + " {untilDay: 90, limitKg: {min: 30, max: 37}}]"));
       span(only(PERMITTED.of(scene)).pressN(), 392.4, 608.22);
-      span(only(PERMITTED.highest(scene)).pressN(), 784.8, 1216.44);
     }
 
     @Test
