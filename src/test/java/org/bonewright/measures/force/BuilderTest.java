@@ -74,7 +74,7 @@ class BuilderTest {
   @Property(tries = 300)
   void screws_never_lie_in_the_gap_and_holes_lie_on_their_side(
       @ForAll("anywhere") Draw draw,
-      @ForAll @DoubleRange(min = 0.5, max = 40) double length,
+      @ForAll @DoubleRange(min = 0.5, max = 90) double length,
       @ForAll @IntRange(min = 2, max = 5) int near,
       @ForAll @IntRange(min = 1, max = 3) int over) {
     Sketch sketch = overZone(length, near, near + over);
