@@ -174,7 +174,7 @@ final class Builder {
     double near = draw.in(screw.near(), Assumption.THREAD);
     double far = draw.in(screw.far(), Assumption.THREAD);
     boolean inGap = Math.abs(level) < gap / 2;
-    if (near + far <= 0 || inGap) {
+    if (near + far < PlateSketch.NO_THREAD || inGap) {
       return Optional.empty();
     }
     ThreadForm thread = screw.thread();

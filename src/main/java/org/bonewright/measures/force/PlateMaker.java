@@ -133,7 +133,7 @@ final class PlateMaker {
     Dimension whole = new Dimension(1, 1, false, "");
     Dimension near = bite.map(Bite::near).orElse(whole);
     Dimension far = bite.map(b -> b.far().orElse(NONE)).orElse(whole);
-    if (near.max() <= 0 && far.max() <= 0) {
+    if (near.max() + far.max() < PlateSketch.NO_THREAD) {
       return Optional.empty();
     }
     return Optional.of(
