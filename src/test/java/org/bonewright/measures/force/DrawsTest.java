@@ -63,8 +63,7 @@ class DrawsTest {
   }
 
   private static double correlation(double[] one, double[] other) {
-    return covariance(one, other)
-        / Math.sqrt(covariance(one, one) * covariance(other, other));
+    return covariance(one, other) / Math.sqrt(covariance(one, one) * covariance(other, other));
   }
 
   private static double covariance(double[] one, double[] other) {

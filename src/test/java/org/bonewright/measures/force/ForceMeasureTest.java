@@ -56,8 +56,7 @@ class ForceMeasureTest {
   }
 
   private static CaseText limited(String kg) {
-    return BRIDGED.at(
-        "/operations/0/aftercare", "{load: [{untilDay: 84, limitKg: " + kg + "}]}");
+    return BRIDGED.at("/operations/0/aftercare", "{load: [{untilDay: 84, limitKg: " + kg + "}]}");
   }
 
   @ParameterizedTest
@@ -146,8 +145,7 @@ class ForceMeasureTest {
 
   private static CaseText pressed(String method, String prebent) {
     return CLOSED.at(
-        "/operations/0",
-        "{compression: {method: '" + method + "', prebent: '" + prebent + "'}}");
+        "/operations/0", "{compression: {method: '" + method + "', prebent: '" + prebent + "'}}");
   }
 
   @Nested
@@ -183,9 +181,7 @@ class ForceMeasureTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {
-        "far-cortex-movement", "near-cortex-movement", "gap-movement", "shear-movement"
-      })
+      strings = {"far-cortex-movement", "near-cortex-movement", "gap-movement", "shear-movement"})
   void movement_has_no_sign_and_stays_within_the_width_of_the_bone(String measure) {
     assertThat(samples(measure, limited("80"))).allMatch(mm -> mm >= 0 && mm <= 24 * 1.2);
   }

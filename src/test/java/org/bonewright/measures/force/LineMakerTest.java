@@ -63,7 +63,13 @@ class LineMakerTest {
     "1,    3,    0,   eccentric-screws, false, 1,   3"
   })
   void closes_where_it_touches_all_round_or_was_pressed_or_touches_over_half(
-      String near, String far, String contact, String method, boolean closed, double min, double max) {
+      String near,
+      String far,
+      String contact,
+      String method,
+      boolean closed,
+      double min,
+      double max) {
     LineSketch line = line(reduced(near, far, contact, method));
     assertThat(line.closed()).isEqualTo(closed);
     spans(line.gap(), min, max);
@@ -135,8 +141,7 @@ class LineMakerTest {
     @Test
     void how_wide_both_gaps_are_both_are_asked() {
       CaseText text = CaseText.plated().without("/operations/0/reduction");
-      assertThat(asks(text))
-          .containsExactly("op-1/reduction/gapNearMm", "op-1/reduction/gapFarMm");
+      assertThat(asks(text)).containsExactly("op-1/reduction/gapNearMm", "op-1/reduction/gapFarMm");
     }
 
     @Test

@@ -91,7 +91,8 @@ class PlateMakerTest {
 
   @Test
   void a_screw_in_one_cortex_holds_in_the_near_one() {
-    PlateSketch plate = screws("{at: [1, 3, 8, 10], type: 'cortical', cortices: 1, track: 'fresh'}");
+    PlateSketch plate =
+        screws("{at: [1, 3, 8, 10], type: 'cortical', cortices: 1, track: 'fresh'}");
     assertThat(plate.screws()).hasSize(4);
     assertThat(plate.screws()).allSatisfy(screw -> spans(screw.near(), 1, 1));
     assertThat(plate.screws()).allSatisfy(screw -> spans(screw.far(), 0, 0));

@@ -53,8 +53,7 @@ class SketchMakerTest {
 
     @Test
     void is_a_bone_held_by_screws_alone() {
-      assertThat(modelled(holding("{id: 'lag-1', kind: 'lag-screw'}")))
-          .startsWith("none: ");
+      assertThat(modelled(holding("{id: 'lag-1', kind: 'lag-screw'}"))).startsWith("none: ");
     }
 
     @ParameterizedTest

@@ -56,8 +56,7 @@ final class Sketches {
 
   /** Return a load that is known exactly. */
   static Loading load(double newton, double bending, double torsion) {
-    return new Loading(
-        exactly(newton), exactly(bending), exactly(torsion), Optional.empty(), 0);
+    return new Loading(exactly(newton), exactly(bending), exactly(torsion), Optional.empty(), 0);
   }
 
   static Dimension exactly(double value) {

@@ -68,7 +68,8 @@ class TrendsTest {
 
     @Test
     void strains_the_line_less() {
-      // By bending alone: a thicker plate lies further out, where a press on the bone bends it more.
+      // By bending alone: a thicker plate lies further out, where a press on the bone bends it
+      // more.
       Loading bending = Sketches.load(0, 3, 0);
       assertThat(
               ratios(

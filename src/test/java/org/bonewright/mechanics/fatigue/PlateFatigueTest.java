@@ -99,7 +99,8 @@ class PlateFatigueTest {
       @ForAll boolean atHole) {
     double z = atHole ? HOLE : SOLID;
     PlateCut before = cut(z, 200, -800, 100, 50);
-    PlateFatigue once = PlateFatigue.at(PLATE, before, plus(before, 1, axial, weak, strong, torque));
+    PlateFatigue once =
+        PlateFatigue.at(PLATE, before, plus(before, 1, axial, weak, strong, torque));
     PlateFatigue twice =
         PlateFatigue.at(PLATE, before, plus(before, 2, axial, weak, strong, torque));
     PlateFatigue back =
