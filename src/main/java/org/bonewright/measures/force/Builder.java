@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
+import org.bonewright.bone.HoleSide;
 import org.bonewright.bone.ThreadForm;
 import org.bonewright.mechanics.construct.BoneStrut;
 import org.bonewright.mechanics.construct.Compression;
@@ -63,8 +65,10 @@ final class Builder {
   FixedBone build(List<Load> loads) {
     List<MetalPlate> plates = new ArrayList<>();
     List<PlateScrew> screws = new ArrayList<>();
+    double reach = 0;
     for (PlateSketch plate : sketch.plates()) {
-      List<Double> levels = plate.holes().stream().map(this::level).toList();
+      List<Double> levels = levels(plate.holes());
+      reach = levels.stream().mapToDouble(Math::abs).reduce(reach, Math::max);
       int index = plates.size();
       plates.add(plate(plate, levels));
       for (PlateSketch.Screw screw : plate.screws()) {
@@ -75,8 +79,8 @@ final class Builder {
         new Shaft(
             bone.elastic(),
             tube,
-            sketch.proximal() - gap / 2,
-            sketch.distal() - gap / 2,
+            Math.max(sketch.proximal(), reach + EDGE) - gap / 2,
+            Math.max(sketch.distal(), reach + EDGE) - gap / 2,
             OptionalDouble.of(bone.shearStrength())),
         new Fracture(gap, filling(loads)),
         plates,
@@ -127,13 +131,31 @@ final class Builder {
     return tube.outer() / 2;
   }
 
-  private double level(PlateSketch.Hole hole) {
-    double at = draw.in(hole.at(), Assumption.PLACE);
-    return switch (hole.side()) {
-      case NEAR -> Math.min(at, -gap / 2 - EDGE);
-      case FAR -> Math.max(at, gap / 2 + EDGE);
-      case OVER, UNSURE -> at;
-    };
+  /**
+   * The holes of a fragment lie on it, and keep their distances: where the nearest would lie in the
+   * gap, all of them are moved.
+   */
+  private List<Double> levels(List<PlateSketch.Hole> holes) {
+    double end = gap / 2 + EDGE;
+    double near = Math.max(0, at(holes, HoleSide.NEAR).max().orElse(-end) + end);
+    double far = Math.max(0, end - at(holes, HoleSide.FAR).min().orElse(end));
+    return holes.stream()
+        .map(
+            hole ->
+                switch (hole.side()) {
+                  case NEAR -> at(hole) - near;
+                  case FAR -> at(hole) + far;
+                  case OVER, UNSURE -> at(hole);
+                })
+        .toList();
+  }
+
+  private DoubleStream at(List<PlateSketch.Hole> holes, HoleSide side) {
+    return holes.stream().filter(hole -> hole.side() == side).mapToDouble(this::at);
+  }
+
+  private double at(PlateSketch.Hole hole) {
+    return draw.in(hole.at(), Assumption.PLACE);
   }
 
   private MetalPlate plate(PlateSketch plate, List<Double> levels) {
@@ -152,7 +174,7 @@ final class Builder {
     double near = draw.in(screw.near(), Assumption.THREAD);
     double far = draw.in(screw.far(), Assumption.THREAD);
     boolean inGap = Math.abs(level) < gap / 2;
-    if (near + far <= 0 || inGap) {
+    if (near + far < PlateSketch.NO_THREAD || inGap) {
       return Optional.empty();
     }
     ThreadForm thread = screw.thread();

@@ -60,7 +60,8 @@ final class PlateMaker {
             .allHoles()
             .allMatch(
                 hole -> placed.distance(hole).isPresent() && placed.side(hole) != HoleSide.UNSURE);
-    if (!laid) {
+    boolean familyTells = placed.spacing().isEmpty() && plate.place().isPresent();
+    if (!laid && !familyTells) {
       ask(
           "place",
           "Which two holes of "
@@ -119,7 +120,10 @@ final class PlateMaker {
     return quantity.map(q -> Dimension.stated(q, "stated"));
   }
 
-  /** A stripped, broken or loose screw holds nothing; what is not known of old holes is a range. */
+  /**
+   * A stripped screw holds nothing; one that broke or came loose later held at first. What is not
+   * known of old holes is a range.
+   */
   private Optional<PlateSketch.Screw> screw(int index, int hole, ScrewRow row, PlateSize size) {
     if (row.state().equals(Optional.of(ScrewRow.State.STRIPPED))) {
       return Optional.empty();
@@ -129,7 +133,7 @@ final class PlateMaker {
     Dimension whole = new Dimension(1, 1, false, "");
     Dimension near = bite.map(Bite::near).orElse(whole);
     Dimension far = bite.map(b -> b.far().orElse(NONE)).orElse(whole);
-    if (near.max() <= 0 && far.max() <= 0) {
+    if (near.max() + far.max() < PlateSketch.NO_THREAD) {
       return Optional.empty();
     }
     return Optional.of(

@@ -29,6 +29,9 @@ record PlateSketch(
     List<Hole> holes,
     List<Screw> screws) {
 
+  /** Shares of thread in both cortices that together count as none; our convention. */
+  static final double NO_THREAD = 0.01;
+
   PlateSketch {
     holes = List.copyOf(holes);
     screws = List.copyOf(screws);
