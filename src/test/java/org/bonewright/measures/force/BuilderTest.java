@@ -44,7 +44,7 @@ class BuilderTest {
             places -> {
               Map<Assumption, Double> told = new EnumMap<>(Assumption.class);
               for (Assumption assumption : Assumption.values()) {
-                told.put(assumption, places.get(assumption.ordinal()));
+                told.put(assumption, places.get(told.size()));
               }
               return new Draw(told);
             });
