@@ -119,7 +119,10 @@ final class PlateMaker {
     return quantity.map(q -> Dimension.stated(q, "stated"));
   }
 
-  /** A stripped, broken or loose screw holds nothing; what is not known of old holes is a range. */
+  /**
+   * A stripped screw holds nothing, and so does one that reaches no cortex; one that broke or
+   * loosened later held at first. What is not known of old holes is a range.
+   */
   private Optional<PlateSketch.Screw> screw(int index, int hole, ScrewRow row, PlateSize size) {
     if (row.state().equals(Optional.of(ScrewRow.State.STRIPPED))) {
       return Optional.empty();
@@ -127,7 +130,7 @@ final class PlateMaker {
     double diameter = row.diameterMm().map(Quantity::middle).orElse(size.screw());
     Optional<Bite> bite = scene.bite(plate, hole);
     Dimension whole = new Dimension(1, 1, false, "");
-    Dimension near = bite.map(Bite::near).orElse(whole);
+    Dimension near = reached(bite.map(Bite::near).orElse(whole), row);
     Dimension far = bite.map(b -> b.far().orElse(NONE)).orElse(whole);
     if (near.max() <= 0 && far.max() <= 0) {
       return Optional.empty();
@@ -139,6 +142,18 @@ final class PlateMaker {
             row.type() == ScrewRow.Type.LOCKING,
             near,
             far));
+  }
+
+  private static Dimension reached(Dimension near, ScrewRow row) {
+    return row.cortices()
+        .map(
+            cortices ->
+                new Dimension(
+                    near.min() * Math.min(1, cortices.min()),
+                    near.max() * Math.min(1, cortices.max()),
+                    near.assumed(),
+                    near.basis()))
+        .orElse(near);
   }
 
   private void ask(String field, String question) {
