@@ -97,7 +97,7 @@ public sealed interface Reading {
    * A number that a mechanical model computes, once for each sampled set of what was assumed or
    * read off a film.
    *
-   * @param nominal with every assumption in the middle of its range
+   * @param nominal the number in the middle of the samples
    * @param samples the number under each set, in the order of sampling: the same place in two
    *     measures of one subject means the same set
    * @param working how it came about

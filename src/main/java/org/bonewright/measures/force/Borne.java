@@ -1,6 +1,7 @@
 package org.bonewright.measures.force;
 
 import java.util.Optional;
+import org.bonewright.mechanics.answer.GapMovement;
 import org.bonewright.mechanics.answer.LoadAnswer;
 import org.bonewright.mechanics.construct.Load;
 import org.bonewright.mechanics.model.MechanicalModel;
@@ -48,6 +49,17 @@ record Borne(LoadAnswer answer, double share) {
     return model.under(load) instanceof Outcome.Answered answered
         ? Optional.of(answered.answer())
         : Optional.empty();
+  }
+
+  /**
+   * Return whether the line moves too far for a bone that is held: the fragments pivot about a
+   * screw, or slide off each other. The model knows small movements only.
+   *
+   * @param radius of the bone in mm; as far as this no line moves that is held (our convention)
+   */
+  boolean parts(double radius) {
+    GapMovement gap = answer.gap();
+    return Math.max(Math.abs(gap.min()), Math.abs(gap.max())) >= radius || gap.shear() >= radius;
   }
 
   /** Return whether the whole load is borne. */

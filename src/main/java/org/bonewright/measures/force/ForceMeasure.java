@@ -62,12 +62,13 @@ final class ForceMeasure implements Measure {
         "gap-strain",
         "Strain at the line",
         new Definition.Domain.Numbers("%", "%", 0, Double.POSITIVE_INFINITY, 0),
-        "the larger opening or closing at the near and the far cortex under the first permitted"
+        "the largest opening or closing anywhere round the outer ring under the first permitted"
             + " load, over the gap; over a zone in pieces, over the sum of its gaps, taken as a"
-            + " quarter to the whole of it. Closing ends at 100 %. None where the ends touch",
+            + " quarter to the whole of it. Closing ends at 100 %, and 100 % stands where the load is not"
+            + " borne or the fragments come off each other. None where the ends touch",
         "frame model; Perren, J Bone Joint Surg Br 2002, for its meaning (from memory)",
         WhenClosed.NO_GAP,
-        Solved::strain);
+        solved -> Math.rint(solved.strain() * 100) / 100);
   }
 
   static Measure farMovement(Modelling modelling) {
@@ -224,7 +225,7 @@ final class ForceMeasure implements Measure {
         Definition.ratio(),
         "pull at which its thread strips over the pull on it under the first permitted load, the"
             + " smallest of all plate screws; below 1 also where the plates slip before that load is"
-            + " reached; 100 stands for more",
+            + " reached, 0 where the fragments come off each other; 100 stands for more",
         "frame model; Chapman et al., J Biomech Eng 1996 (abstract read), used in cortex by extension",
         WhenClosed.SAME,
         Solved::margin);

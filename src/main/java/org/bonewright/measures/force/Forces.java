@@ -23,11 +23,7 @@ sealed interface Forces {
     Reading reading(ToDoubleFunction<Solved> number) {
       List<Double> values = answers.samples().stream().map(number::applyAsDouble).toList();
       return new Reading.Sampled(
-          number.applyAsDouble(answers.nominal()),
-          values,
-          working(),
-          Decides.of(values, answers.draws()),
-          asks);
+          Middle.of(values), values, working(), Decides.of(values, answers.draws()), asks);
     }
 
     private String working() {
@@ -76,6 +72,7 @@ sealed interface Forces {
   /** Return what is asked where the model finds no answer. */
   static MissingFact noAnswer(Scene scene) {
     return scene.missing(
-        "fixation", "The model finds no answer here: are all screws and their holes told?");
+        "fixation",
+        "The model finds no answer: does a screw hold on each side of the line, and are all told?");
   }
 }

@@ -121,8 +121,8 @@ final class PlateMaker {
   }
 
   /**
-   * A stripped screw holds nothing; one that broke or came loose later held at first. What is not
-   * known of old holes is a range.
+   * A stripped screw holds nothing, and so does one that reaches no cortex; one that broke or
+   * loosened later held at first. What is not known of old holes is a range.
    */
   private Optional<PlateSketch.Screw> screw(int index, int hole, ScrewRow row, PlateSize size) {
     if (row.state().equals(Optional.of(ScrewRow.State.STRIPPED))) {
@@ -131,7 +131,7 @@ final class PlateMaker {
     double diameter = row.diameterMm().map(Quantity::middle).orElse(size.screw());
     Optional<Bite> bite = scene.bite(plate, hole);
     Dimension whole = new Dimension(1, 1, false, "");
-    Dimension near = bite.map(Bite::near).orElse(whole);
+    Dimension near = reached(bite.map(Bite::near).orElse(whole), row);
     Dimension far = bite.map(b -> b.far().orElse(NONE)).orElse(whole);
     if (near.max() + far.max() < PlateSketch.NO_THREAD) {
       return Optional.empty();
@@ -143,6 +143,18 @@ final class PlateMaker {
             row.type() == ScrewRow.Type.LOCKING,
             near,
             far));
+  }
+
+  private static Dimension reached(Dimension near, ScrewRow row) {
+    return row.cortices()
+        .map(
+            cortices ->
+                new Dimension(
+                    near.min() * Math.min(1, cortices.min()),
+                    near.max() * Math.min(1, cortices.max()),
+                    near.assumed(),
+                    near.basis()))
+        .orElse(near);
   }
 
   private void ask(String field, String question) {

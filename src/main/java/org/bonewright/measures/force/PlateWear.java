@@ -12,6 +12,9 @@ import org.bonewright.mechanics.fatigue.PlateFatigue;
  */
 final class PlateWear {
 
+  /** Less than this of a load is no load worth the name. */
+  private static final double LEAST_SHARE = 0.01;
+
   private final FixedBone fixed;
   private final LoadAnswer before;
   private final List<Goodman> metals;
@@ -33,15 +36,32 @@ final class PlateWear {
     this.metals = List.copyOf(metals);
   }
 
-  /** Add what one load does. */
-  void add(LoadAnswer under) {
+  /**
+   * Add what one load does. Where it is borne in part only, the rest counts in proportion: over an
+   * open line the plate has to carry all of it, whichever screws slip. A load that is hardly borne
+   * at all leaves the plate no life.
+   *
+   * @param under what the construct answers to the share of the load that it bears
+   * @param share that share
+   */
+  void add(LoadAnswer under, double share) {
+    if (share < LEAST_SHARE) {
+      cycles = 0;
+      use = Math.max(use, Solver.MUCH);
+      return;
+    }
     for (int plate = 0; plate < metals.size(); plate++) {
       List<PlateCut> cuts = under.plates().get(plate);
       for (int i = 0; i < cuts.size(); i++) {
         PlateCut idle = before.plates().get(plate).get(i);
-        add(metals.get(plate), PlateFatigue.at(fixed.plates().get(plate), idle, cuts.get(i)));
+        PlateFatigue borne = PlateFatigue.at(fixed.plates().get(plate), idle, cuts.get(i));
+        add(metals.get(plate), whole(borne, share));
       }
     }
+  }
+
+  private static PlateFatigue whole(PlateFatigue borne, double share) {
+    return new PlateFatigue(borne.steady(), borne.range() / share, borne.alternating() / share);
   }
 
   private void add(Goodman metal, PlateFatigue here) {

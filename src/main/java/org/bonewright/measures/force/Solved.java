@@ -7,8 +7,8 @@ package org.bonewright.measures.force;
  * @param far opening opposite to the first plate in mm
  * @param most largest opening or closing anywhere round the outer ring in mm
  * @param shear largest movement across the line in mm
- * @param strain largest opening or closing at the near or far cortex in percent of the gaps; 0
- *     where the ends touch
+ * @param strain largest opening or closing anywhere round the outer ring in percent of the gaps;
+ *     100 where the load is not borne; 0 where the ends touch
  * @param contact share of the ring that touches under the load, in percent
  * @param stress largest range of the nominal stress of a plate in MPa, under the load
  * @param steady nominal stress of a plate in MPa from what presses the ends together, where its

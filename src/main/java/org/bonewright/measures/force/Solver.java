@@ -59,23 +59,23 @@ final class Solver {
       return Optional.empty();
     }
     PlateWear wear = new PlateWear(fixed, before.get(), metals(draw));
-    borne.forEach(one -> wear.add(one.answer()));
+    borne.forEach(one -> wear.add(one.answer(), one.share()));
     GapMovement gap = worst(borne);
     double widest = 2 * builder.radius();
-    boolean held = borne.stream().allMatch(Borne::whole);
+    boolean held = borne.stream().allMatch(one -> one.whole() && !one.parts(builder.radius()));
     return Optional.of(
         new Solved(
             clipped(gap.near(), widest),
             clipped(gap.far(), widest),
             clipped(most(borne), widest),
             clipped(gap.shear(), widest),
-            builder.strained() > 0 && !held ? PERCENT : strain(gap, builder.strained()),
-            builder.lagged(loads) ? PERCENT : closed(borne),
+            builder.strained() > 0 && !held ? PERCENT : strain(borne, builder.strained()),
+            held ? contact(builder.lagged(loads), borne) : 0,
             wear.range(),
             wear.steady(),
             wear.use(),
             Math.max(LITTLE, Math.min(MUCH, wear.cycles() / UnionTime.loads(bone, revision, draw))),
-            margin(borne),
+            held ? margin(borne) : Math.min(margin(borne), share(borne, builder.radius())),
             model.openingMoment().orElseGet(builder::lagOpens)));
   }
 
@@ -104,16 +104,23 @@ final class Solver {
   }
 
   /** Ends that meet move no further: closing ends at the whole of the gaps. */
-  private static double strain(GapMovement gap, double gaps) {
-    if (gaps <= 0) {
-      return 0;
-    }
-    return Math.max(part(gap.near(), gaps), part(gap.far(), gaps));
+  private static double strain(List<Borne> borne, double gaps) {
+    return gaps <= 0
+        ? 0
+        : borne.stream()
+            .map(one -> one.answer().gap())
+            .mapToDouble(gap -> Math.max(part(gap.min(), gaps), part(gap.max(), gaps)))
+            .max()
+            .orElse(0);
   }
 
   private static double part(double movement, double gaps) {
     double percent = PERCENT * Math.abs(movement) / gaps;
     return movement < 0 ? Math.min(PERCENT, percent) : percent;
+  }
+
+  private static double contact(boolean lagged, List<Borne> borne) {
+    return lagged ? PERCENT : closed(borne);
   }
 
   private static double closed(List<Borne> borne) {
@@ -124,17 +131,20 @@ final class Solver {
             .orElse(0);
   }
 
-  /** A load that is borne in part only leaves no margin. */
   private static double margin(List<Borne> borne) {
-    double least = MUCH;
-    for (Borne one : borne) {
-      double screws =
-          one.answer().screws().stream()
-              .flatMapToDouble(screw -> screw.margin().stream())
-              .min()
-              .orElse(MUCH);
-      least = Math.min(least, one.whole() ? screws : Math.min(screws, one.share()));
-    }
-    return least;
+    double least =
+        borne.stream()
+            .flatMap(one -> one.answer().screws().stream())
+            .flatMapToDouble(screw -> screw.margin().stream())
+            .min()
+            .orElse(MUCH);
+    return Math.min(MUCH, least);
+  }
+
+  /**
+   * A load that is borne in part only leaves no margin, and one that parts the ends none at all.
+   */
+  private static double share(List<Borne> borne, double radius) {
+    return borne.stream().mapToDouble(one -> one.parts(radius) ? 0 : one.share()).min().orElse(0);
   }
 }
