@@ -125,7 +125,9 @@ final class ForceMaker {
     if (life.high() < 1) {
       return "plate likely breaks before union";
     }
-    return life.low() < 1 ? "plate may break before union" : "plate likely outlasts union";
+    return life.low() < 1
+        ? "plate may break before union"
+        : "plate not expected to break before union";
   }
 
   private static String gain(Reading.Sampled gain) {

@@ -38,10 +38,12 @@ class BaseCasesTest {
         .isEmpty();
   }
 
+  /** Where only the samples of the model differ, nothing is missing in the file. */
   @ParameterizedTest
   @MethodSource("bases")
-  void leaves_nothing_unknown_at_its_end(BaseCase base) {
-    assertThat(atTheEnd(base).filter(j -> j.is(VerdictKind.UNKNOWN)))
+  void leaves_nothing_unknown_at_its_end_for_want_of_a_fact(BaseCase base) {
+    assertThat(
+            atTheEnd(base).filter(j -> j.is(VerdictKind.UNKNOWN)).filter(j -> j.share().isEmpty()))
         .extracting(BaseCasesTest::shown)
         .isEmpty();
   }

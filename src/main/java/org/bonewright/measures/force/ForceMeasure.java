@@ -62,8 +62,8 @@ final class ForceMeasure implements Measure {
         "gap-strain",
         "Strain at the line",
         new Definition.Domain.Numbers("%", "%", 0, Double.POSITIVE_INFINITY, 0),
-        "the largest opening or closing anywhere round the outer ring under the first permitted"
-            + " load, over the gap; over a zone in pieces, over the sum of its gaps, taken as a"
+        "the largest opening or closing anywhere round the outer ring under the load of"
+            + " the first six weeks, over the gap; over a zone in pieces, over the sum of its gaps, taken as a"
             + " quarter to the whole of it. Closing ends at 100 %, and 100 % stands where the load is not"
             + " borne or the fragments come off each other. None where the ends touch",
         "frame model; Perren, J Bone Joint Surg Br 2002, for its meaning (from memory)",
@@ -76,7 +76,7 @@ final class ForceMeasure implements Measure {
         modelling,
         "far-cortex-movement",
         "Movement at the far cortex",
-        "opening or closing of the line opposite the longest plate under the first permitted load,"
+        "opening or closing of the line opposite the longest plate under the load of the first six weeks,"
             + " without its sign",
         solved -> Math.abs(solved.far()));
   }
@@ -86,7 +86,7 @@ final class ForceMeasure implements Measure {
         modelling,
         "near-cortex-movement",
         "Movement at the near cortex",
-        "opening or closing of the line under the longest plate under the first permitted load,"
+        "opening or closing of the line under the longest plate under the load of the first six weeks,"
             + " without its sign",
         solved -> Math.abs(solved.near()));
   }
@@ -106,8 +106,8 @@ final class ForceMeasure implements Measure {
         modelling,
         "shear-movement",
         "Movement across the line",
-        "the largest movement in the plane of the line at the outer ring under the first permitted"
-            + " load, turning included",
+        "the largest movement in the plane of the line at the outer ring under the load of"
+            + " the first six weeks, turning included",
         Solved::shear);
   }
 
@@ -134,7 +134,7 @@ final class ForceMeasure implements Measure {
         "contact-under-load",
         "Ring in contact under load",
         Definition.percent(),
-        "share of the ring of the bone that touches under the first permitted load",
+        "share of the ring of the bone that touches under the load of the first six weeks",
         "frame model with ends that push and never pull",
         WhenClosed.SAME,
         Solved::contact);
@@ -159,7 +159,7 @@ final class ForceMeasure implements Measure {
         "plate-stress-range",
         "Range of stress in the plate",
         "largest range of the nominal stress at any hole of a plate or at the line, from no load to"
-            + " the first permitted load",
+            + " the load of the first six weeks",
         Solved::stress);
   }
 
@@ -210,7 +210,8 @@ final class ForceMeasure implements Measure {
         "Life of the plate over time to union",
         Definition.ratio(),
         "cycles to failure of the worst hole over the loads that come until the usual time of"
-            + " union, at the first permitted load, which may rise as the bone shares it; 100 stands for more, 0.01 for less. None where the ends touch",
+            + " union, at the load of the first six weeks, which may rise as the bone shares it; 100"
+            + " stands for more, 0.01 for less. None where the ends touch",
         "line of stress over cycles through two points (convention of textbooks, from memory); about"
             + " a million steps a year (Griffin et al., J Orthop Surg Res 2009, excerpt read)",
         WhenClosed.SHARED,
@@ -223,7 +224,7 @@ final class ForceMeasure implements Measure {
         "screw-pull-margin",
         "Margin of the most loaded screw",
         Definition.ratio(),
-        "pull at which its thread strips over the pull on it under the first permitted load, the"
+        "pull at which its thread strips over the pull on it under the load of the first six weeks, the"
             + " smallest of all plate screws; below 1 also where the plates slip before that load is"
             + " reached, 0 where the fragments come off each other; 100 stands for more",
         "frame model; Chapman et al., J Biomech Eng 1996 (abstract read), used in cortex by extension",

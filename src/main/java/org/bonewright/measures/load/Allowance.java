@@ -20,7 +20,10 @@ import org.bonewright.measures.Scene;
 record Allowance(
     Optional<Dimension> limitKg, boolean perhapsFree, String inWords, List<MissingFact> missing) {
 
-  /** Return what was allowed in the first time after the operation. */
+  /** As long as this the bone bears hardly anything itself, days; our convention. */
+  private static final double EARLY_DAYS = 42;
+
+  /** Return what was allowed in the first six weeks after the operation. */
   static Allowance first(Scene scene) {
     Optional<Aftercare> aftercare = scene.operation().aftercare();
     Optional<List<LoadStep>> steps = aftercare.flatMap(Aftercare::load);
@@ -37,11 +40,22 @@ record Allowance(
     if (steps.get().isEmpty()) {
       return free(planned ? "no load limit planned" : "no load limit given");
     }
-    Dimension limit = Dimension.stated(steps.get().get(0).limitKg(), "");
+    Dimension limit = early(steps.get());
     String words = "limit of " + limit.numbers() + " kg";
     return planned
         ? new Allowance(Optional.of(limit), false, words, asked(limit, scene))
         : kept(limit, words, aftercare.flatMap(Aftercare::followed).orElse(Answer.UNKNOWN), scene);
+  }
+
+  /** The highest limit among the first and those that begin before six weeks are over. */
+  private static Dimension early(List<LoadStep> steps) {
+    Dimension highest = Dimension.stated(steps.get(0).limitKg(), "");
+    for (int i = 1; i < steps.size(); i++) {
+      if (steps.get(i - 1).untilDay().max() < EARLY_DAYS) {
+        highest = highest.atLeast(Dimension.stated(steps.get(i).limitKg(), ""));
+      }
+    }
+    return highest;
   }
 
   private static Allowance kept(Dimension limit, String words, Answer followed, Scene scene) {

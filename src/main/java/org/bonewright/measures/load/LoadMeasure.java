@@ -55,7 +55,7 @@ final class LoadMeasure implements Measure {
         what.title,
         new Definition.Domain.Numbers(what.unit, what.shownUnit, 0, Double.POSITIVE_INFINITY, 0),
         "as the case states, else from the table of usual loads, for the body weight; under the"
-            + " first load limit: a leg in proportion, an arm from light use at 2 kg to full use at"
+            + " highest load limit of the first six weeks: a leg in proportion, an arm from light use at 2 kg to full use at"
             + " 20 kg; no limit planned: full use; not told in the past: anything between; the"
             + " largest of the activities",
         List.of(

@@ -35,7 +35,7 @@ public final class PermittedLoads {
     this.usual = usual;
   }
 
-  /** Return the loads of the first time after the operation, an entry for each activity. */
+  /** Return the loads of the first six weeks after the operation, an entry for each activity. */
   public List<LoadRange> of(Scene scene) {
     return loads(scene, Allowance.first(scene));
   }

@@ -54,7 +54,8 @@ final class NotHeldTest {
 
   @Test
   void a_plate_gains_no_life_by_screws_that_slip_before_the_load_is_borne() {
-    CaseText slips = overAZone("[{at: [1, 3, 8, 10], type: 'cortical', cortices: 2, diameterMm: 1.5}]");
+    CaseText slips =
+        overAZone("[{at: [1, 3, 8, 10], type: 'cortical', cortices: 2, diameterMm: 1.5}]");
     CaseText holds = overAZone("[{at: [1, 3, 8, 10], type: 'locking', cortices: 2}]");
 
     assertThat(sampled("gap-strain", slips).low()).isEqualTo(100);

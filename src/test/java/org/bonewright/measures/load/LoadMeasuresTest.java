@@ -172,7 +172,7 @@ class LoadMeasuresTest {
     }
 
     @Test
-    void gives_its_first_limit() {
+    void gives_the_highest_limit_of_the_first_six_weeks() {
       Scene scene =
           scene(
               done(
@@ -181,6 +181,9 @@ class LoadMeasuresTest {
                   "[{untilDay: 42, limitKg: 20}, {untilDay: 84, limitKg: 40},"
                       + " {untilDay: 90, limitKg: {min: 30, max: 37}}]"));
       span(only(PERMITTED.of(scene)).pressN(), 392.4, 608.22);
+      Scene soon =
+          scene(done("femur", "74", "[{untilDay: 14, limitKg: 0}, {untilDay: 84, limitKg: 20}]"));
+      span(only(PERMITTED.of(soon)).pressN(), 392.4, 608.22);
     }
 
     @Test
