@@ -34,6 +34,9 @@ final class MechanicalFaults {
   private static final Set<String> FAMILIES =
       Set.of("stability", "compression", "plate", "hold", "nail");
 
+  private static final Set<String> COMPUTED =
+      Set.of("gap-strain", "gap-movement", "metal-life-over-union");
+
   private static final Map<String, Definition> DEFINITIONS = made();
 
   private final Map<String, List<Judgement>> bySubject;
@@ -53,6 +56,11 @@ final class MechanicalFaults {
     return DEFINITIONS;
   }
 
+  /** What is computed of a gap or a weak plate stands for these, and they count themselves. */
+  private static boolean isComputed(Judgement judged) {
+    return judged.card().needs().values().stream().anyMatch(COMPUTED::contains);
+  }
+
   private static Map<String, Definition> made() {
     Map<String, Definition> all = new TreeMap<>();
     add(
@@ -60,7 +68,8 @@ final class MechanicalFaults {
         HERE,
         "Mechanical findings here",
         "principles of stability, compression, plate, hold and nail that are unmet here at major or"
-            + " critical; from certainly to possibly so");
+            + " critical, those left out that are judged by computed strain, movement or life of the"
+            + " plate; from certainly to possibly so");
     add(
         all,
         BEFORE,
@@ -161,7 +170,8 @@ final class MechanicalFaults {
   }
 
   private static Map<String, Fault> faults(List<Judgement> judgements) {
-    return faults(judgements, judged -> FAMILIES.contains(judged.family().id()));
+    return faults(
+        judgements, judged -> FAMILIES.contains(judged.family().id()) && !isComputed(judged));
   }
 
   private static Map<String, Fault> faults(
