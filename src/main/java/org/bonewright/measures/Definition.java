@@ -38,6 +38,11 @@ public record Definition(
     record Words(List<String> words) implements Domain {}
   }
 
+  /** Return the unit as people write it; empty for a pure number and for words. */
+  public String shownUnit() {
+    return domain instanceof Domain.Numbers numbers ? numbers.shownUnit() : "";
+  }
+
   /** Return a domain of lengths in mm from zero. */
   public static Domain millimetres() {
     return new Domain.Numbers("mm", "mm", 0, Double.POSITIVE_INFINITY, 0);

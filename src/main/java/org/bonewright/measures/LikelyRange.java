@@ -8,7 +8,7 @@ import java.util.stream.DoubleStream;
  * A number of a model with the range in which it likely lies, rounded for people: as far as the
  * width of the range tells, and three significant digits at most.
  *
- * @param nominal the number with every assumption in the middle
+ * @param nominal the number in the middle of the samples
  * @param low lower end of the range
  * @param high upper end of the range
  */

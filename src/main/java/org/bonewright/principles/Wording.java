@@ -10,8 +10,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.bonewright.bone.Dimension;
 import org.bonewright.measures.Definition;
-import org.bonewright.measures.Definition.Domain.Numbers;
-import org.bonewright.measures.Reading;
 
 /** Puts a verdict into the words of its card. */
 public final class Wording {
@@ -88,10 +86,6 @@ public final class Wording {
         .flatMap(
             measure ->
                 Optional.ofNullable(judgement.readings().get(need))
-                    .map(reading -> withUnit(reading, definitions.apply(measure))));
-  }
-
-  private static String withUnit(Reading reading, Definition definition) {
-    return reading.shown(definition.domain() instanceof Numbers numbers ? numbers.shownUnit() : "");
+                    .map(reading -> reading.shown(definitions.apply(measure).shownUnit())));
   }
 }

@@ -56,8 +56,10 @@ final class AssumptionMaker {
   }
 
   private static String what(Definition definition, Reading reading) {
-    String unit =
-        definition.domain() instanceof Definition.Domain.Numbers numbers ? numbers.shownUnit() : "";
-    return definition.title() + " " + reading.shown(unit) + ": " + reading.working();
+    return definition.title()
+        + " "
+        + reading.shown(definition.shownUnit())
+        + ": "
+        + reading.working();
   }
 }

@@ -95,18 +95,13 @@ final class ForceMaker {
     Definition definition = rules.definition(measure);
     return cells.stream().allMatch(cell -> cell.shown().equals("–"))
         ? Optional.empty()
-        : Optional.of(new ForceTable.Row(measure, definition.title(), unit(definition), cells));
+        : Optional.of(
+            new ForceTable.Row(measure, definition.title(), definition.shownUnit(), cells));
   }
 
   private static ForceTable.Cell cell(Reading reading) {
     boolean number = reading instanceof Reading.Sampled || reading instanceof Reading.Amount;
     return new ForceTable.Cell(number ? reading.shown() : "–", reading.working());
-  }
-
-  private static String unit(Definition definition) {
-    return definition.domain() instanceof Definition.Domain.Numbers numbers
-        ? numbers.shownUnit()
-        : "";
   }
 
   /** Of ends that touch there is something to say where a gain was computed. */
@@ -142,7 +137,8 @@ final class ForceMaker {
   }
 
   private Optional<String> said(Subject subject, String measure) {
-    return sampled(subject, measure).map(sampled -> sampled.shown(unit(rules.definition(measure))));
+    return sampled(subject, measure)
+        .map(sampled -> sampled.shown(rules.definition(measure).shownUnit()));
   }
 
   private Optional<Reading.Sampled> sampled(Subject subject, String measure) {

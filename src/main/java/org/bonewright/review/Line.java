@@ -81,7 +81,7 @@ public record Line(
   /**
    * A number that a mechanical model computes for many sets of assumptions, rounded.
    *
-   * @param nominal with every assumption in the middle of its range
+   * @param nominal the number in the middle of the samples
    * @param low the value that one sample in twenty does not reach
    * @param high the value that one sample in twenty exceeds
    * @param samples how many samples there are

@@ -118,9 +118,8 @@ final class LineMaker {
   }
 
   private static String unit(Definition definition, Reading reading) {
-    return (reading instanceof Reading.Amount || reading instanceof Reading.Sampled)
-            && definition.domain() instanceof Definition.Domain.Numbers numbers
-        ? numbers.shownUnit()
+    return reading instanceof Reading.Amount || reading instanceof Reading.Sampled
+        ? definition.shownUnit()
         : "";
   }
 

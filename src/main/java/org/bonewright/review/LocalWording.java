@@ -44,11 +44,7 @@ public final class LocalWording {
             .map(card.needs()::get)
             .map(rules::definition)
             .orElseThrow();
-    String unit =
-        measure.domain() instanceof Definition.Domain.Numbers numbers
-                && !numbers.shownUnit().isEmpty()
-            ? " " + numbers.shownUnit()
-            : "";
+    String unit = measure.shownUnit().isEmpty() ? "" : " " + measure.shownUnit();
     String where = limit.where().map(words -> " for " + words).orElse("");
     return change(
         card,

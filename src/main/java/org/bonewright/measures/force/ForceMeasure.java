@@ -96,8 +96,8 @@ final class ForceMeasure implements Measure {
         modelling,
         "gap-movement",
         "Movement at the line",
-        "the largest opening or closing of the line anywhere round the outer ring under the first"
-            + " permitted load",
+        "the largest opening or closing of the line anywhere round the outer ring under the load of"
+            + " the first six weeks",
         Solved::most);
   }
 

@@ -8,10 +8,13 @@ import org.bonewright.mechanics.answer.PlateCut;
 import org.bonewright.mechanics.construct.MetalPlate;
 import org.bonewright.mechanics.frame.Six;
 import org.bonewright.mechanics.section.PlateHole;
-import org.bonewright.mechanics.section.Rectangle;
+import org.bonewright.mechanics.section.PlateStress;
 
 /** Cuts a plate at its holes and at the fracture and reads what it carries there. */
 final class PlateCuts {
+
+  /** How the edge of a hole raises the stress of bending across the bone. */
+  private static final double ACROSS = 2;
 
   private PlateCuts() {}
 
@@ -44,10 +47,12 @@ final class PlateCuts {
     double weak = far.aboutAcross() + fromFar * far.away();
     double axial = far.along();
     double torque = far.aboutAlong();
-    Stress stress =
-        plate.holes().contains(level)
-            ? atHole(plate.hole(), axial, weak, strong, torque)
-            : solid(plate.section(), axial, weak, strong, torque);
+    boolean hole = plate.holes().contains(level);
+    PlateStress stress =
+        hole
+            ? PlateStress.atHole(plate.hole(), axial, weak, strong, torque)
+            : PlateStress.solid(plate.section(), axial, weak, strong, torque);
+    double edge = hole ? atEdgeOf(plate.hole(), stress) : stress.nominal();
     return new PlateCut(
         level,
         axial,
@@ -57,36 +62,13 @@ final class PlateCuts {
         strong,
         torque,
         stress.nominal(),
-        stress.edge(),
-        Math.sqrt(stress.edge() * stress.edge() + 3 * stress.shear() * stress.shear()));
+        edge,
+        stress.withShear(edge));
   }
 
-  private record Stress(double nominal, double edge, double shear) {}
-
-  private static Stress solid(
-      Rectangle section, double axial, double weak, double strong, double torque) {
-    double t = section.thickness();
-    double stress =
-        Math.abs(weak) * t / 2 / section.weak()
-            + Math.abs(axial) / section.area()
-            + Math.abs(strong) * section.width() / 2 / section.strong();
-    return new Stress(stress, stress, Math.abs(torque) * t / section.torsion());
-  }
-
-  private static Stress atHole(
-      PlateHole hole, double axial, double weak, double strong, double torque) {
-    Rectangle section = hole.plate();
-    double t = section.thickness();
-    double bending = Math.abs(weak) * t / 2 / hole.netWeak();
-    double tension = Math.abs(axial) / hole.netArea();
-    double across = Math.abs(strong) / hole.netStrong();
-    double shear =
-        Math.abs(torque) * t / (section.torsion() * (1 - hole.diameter() / section.width()));
-    return new Stress(
-        bending + tension + across * section.width() / 2,
-        hole.bendingFactor() * bending
-            + hole.tensionFactor() * tension
-            + 2 * across * hole.diameter() / 2,
-        shear);
+  private static double atEdgeOf(PlateHole hole, PlateStress stress) {
+    return hole.bendingFactor() * stress.bending()
+        + hole.tensionFactor() * stress.tension()
+        + ACROSS * stress.besideHole();
   }
 }

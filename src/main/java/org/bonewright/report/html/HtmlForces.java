@@ -17,21 +17,11 @@ final class HtmlForces {
         page,
         "Forces, computed",
         () -> {
-          page.open(
-              "div",
-              "class",
-              "wide",
-              "tabindex",
-              "0",
-              "role",
-              "region",
-              "aria-label",
-              "Forces by operation");
-          page.open("table");
-          page.in("thead", () -> page.in("tr", () -> heads(page, table)));
-          page.in("tbody", () -> table.rows().forEach(row -> row(page, row)));
-          page.close();
-          page.close();
+          page.wideTable(
+              "Forces by operation",
+              "Number",
+              table.columns(),
+              () -> table.rows().forEach(row -> row(page, row)));
           page.list("ul", table.limits());
           if (!table.notModelled().isEmpty()) {
             page.say("p", "Not modelled. " + String.join(" ", sentences(table)));
@@ -43,11 +33,6 @@ final class HtmlForces {
     return table.notModelled().stream()
         .map(line -> line.endsWith("?") ? line : line + ".")
         .toList();
-  }
-
-  private static void heads(Markup page, ForceTable table) {
-    page.open("th", "scope", "col").words("Number").close();
-    table.columns().forEach(column -> page.open("th", "scope", "col").words(column).close());
   }
 
   private static void row(Markup page, ForceTable.Row row) {

@@ -169,18 +169,7 @@ public final class HtmlReport {
             Figure figure = figures.get(i);
             String own = "figure-" + (i + 1) + "-";
             page.open("figure");
-            page.open(
-                "div",
-                "class",
-                "wide",
-                "tabindex",
-                "0",
-                "role",
-                "region",
-                "aria-label",
-                figure.caption());
-            page.made(withOwnNames(figure.svg(), own));
-            page.close();
+            page.wide(figure.caption(), () -> page.made(withOwnNames(figure.svg(), own)));
             page.say("figcaption", figure.caption());
             page.close();
           }

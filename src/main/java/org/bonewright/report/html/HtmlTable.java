@@ -46,31 +46,11 @@ final class HtmlTable {
             + " read its reason."
             + (table.isLocal() ? " Asterisk: a local limit or severity." : ""));
     page.say("p", "hint", "The table may be wider than the window: scroll it sideways.");
-    page.open(
-        "div",
-        "class",
-        "wide",
-        "tabindex",
-        "0",
-        "role",
-        "region",
-        "aria-label",
-        "Principles by operation");
-    page.open("table");
-    page.in(
-        "thead",
-        () ->
-            page.in(
-                "tr",
-                () -> {
-                  page.open("th", "scope", "col").words("Principle").close();
-                  table
-                      .columns()
-                      .forEach(column -> page.open("th", "scope", "col").words(column).close());
-                }));
-    page.in("tbody", () -> table.rows().forEach(this::row));
-    page.close();
-    page.close();
+    page.wideTable(
+        "Principles by operation",
+        "Principle",
+        table.columns(),
+        () -> table.rows().forEach(this::row));
   }
 
   private void row(PrincipleTable.Row row) {

@@ -34,6 +34,41 @@ final class Markup {
     return close();
   }
 
+  /**
+   * Write what may be wider than the window, and scrolls sideways by mouse and keyboard.
+   *
+   * @param label what it is, for those who do not see it
+   */
+  Markup wide(String label, Runnable content) {
+    open("div", "class", "wide", "tabindex", "0", "role", "region", "aria-label", label);
+    content.run();
+    return close();
+  }
+
+  /**
+   * Write a table that may be wider than the window.
+   *
+   * @param label what it is, for those who do not see it
+   * @param first the head of the first column
+   * @param columns the heads of the others
+   * @param rows writes the rows
+   */
+  Markup wideTable(String label, String first, List<String> columns, Runnable rows) {
+    return wide(
+        label,
+        () -> {
+          open("table");
+          in("thead", () -> in("tr", () -> heads(first, columns)));
+          in("tbody", rows);
+          close();
+        });
+  }
+
+  private void heads(String first, List<String> columns) {
+    open("th", "scope", "col").words(first).close();
+    columns.forEach(column -> open("th", "scope", "col").words(column).close());
+  }
+
   /** Begin an element; attributes are given by name and value, in turn. */
   Markup open(String element, String... attributes) {
     try {
