@@ -135,6 +135,14 @@ public sealed interface BenchFile {
       double loadAt)
       implements BenchFile {}
 
+  /** How far a nail moves before its bolts hold it. */
+  @Kind("nailPlay")
+  record NailPlay(
+      @Between(min = 0.1, max = 30) double holeDiameter,
+      @Between(min = 0.1, max = 30) double boltDiameter,
+      @Between(min = 0.1, max = 50) double nailDiameter)
+      implements BenchFile {}
+
   /** What an empty hole leaves of a bone. */
   @Kind("emptyHole")
   record EmptyHoles(@Meaning("hole over bone diameter") List<Double> ratios) implements BenchFile {}

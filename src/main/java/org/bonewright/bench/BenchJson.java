@@ -7,6 +7,7 @@ import org.bonewright.bench.BenchAnswer.OfConstruct;
 import org.bonewright.bench.BenchAnswer.OfQuestion;
 import org.bonewright.mechanics.answer.ConstructHoldOut;
 import org.bonewright.mechanics.answer.LoadAnswer;
+import org.bonewright.mechanics.answer.NailAnswer;
 import org.bonewright.mechanics.answer.PlateCut;
 import org.bonewright.mechanics.answer.ScrewDemand;
 import org.bonewright.mechanics.construct.Load;
@@ -122,6 +123,7 @@ public final class BenchJson {
     answer.plates().forEach(cuts -> plate(plates.addObject(), cuts));
     ArrayNode screws = node.putArray("screws");
     answer.screws().forEach(screw -> screw(screws.addObject(), screw));
+    answer.nail().ifPresent(nail -> nail(node.putObject("nail"), nail));
     ArrayNode events = node.putArray("events");
     answer
         .events()
@@ -162,6 +164,30 @@ public final class BenchJson {
                     .put("nominal", peak.nominal())
                     .put("holeEdge", peak.edge())
                     .put("equivalent", peak.equivalent()));
+  }
+
+  private static void nail(ObjectNode node, NailAnswer nail) {
+    ArrayNode sections = node.putArray("sections");
+    nail.cuts()
+        .forEach(
+            cut ->
+                sections
+                    .addObject()
+                    .put("z", cut.z())
+                    .put("N", cut.axial())
+                    .put("Mx", cut.bendingX())
+                    .put("My", cut.bendingY())
+                    .put("T", cut.torque()));
+    ArrayNode bolts = node.putArray("bolts");
+    nail.bolts()
+        .forEach(
+            bolt ->
+                bolts
+                    .addObject()
+                    .put("at", bolt.at())
+                    .put("shear", bolt.shear())
+                    .put("moment", bolt.moment())
+                    .put("bendingStress", bolt.bendingStress()));
   }
 
   private static void screw(ObjectNode node, ScrewDemand screw) {

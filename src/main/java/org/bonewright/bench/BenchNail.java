@@ -13,7 +13,8 @@ record BenchNail(
     @Named("nu") @Between(min = 0, max = 0.499) double poisson,
     @Between(min = 0.1, max = 50) double outerDiameter,
     @Between(min = 0, max = 50) double innerDiameter,
-    @OneOrMany List<Bolts> bolts) {
+    @OneOrMany List<Bolts> bolts,
+    @Meaning("where the canal may hold it; empty where it lies free") List<Rest> rests) {
 
   /** Bolts of one kind. */
   record Bolts(
@@ -24,5 +25,12 @@ record BenchNail(
           Optional<Double> young,
       @Named("nu") @Between(min = 0, max = 0.499) Optional<Double> poisson,
       Optional<Boolean> rigid,
-      Optional<Boolean> angleStable) {}
+      Optional<Boolean> angleStable,
+      @Meaning("in a slot along the nail") Optional<Boolean> slides) {}
+
+  /** A level at which the nail comes to lie against the wall of the canal. */
+  record Rest(
+      double at,
+      @Meaning("how far it moves sideways before it touches, in mm") @Between(min = 0, max = 10)
+          double slack) {}
 }

@@ -10,6 +10,7 @@ import org.bonewright.bench.BenchAnswer.OfConstruct;
 import org.bonewright.bench.BenchAnswer.OfQuestion;
 import org.bonewright.mechanics.answer.ConstructHoldOut;
 import org.bonewright.mechanics.answer.LoadAnswer;
+import org.bonewright.mechanics.answer.NailAnswer;
 import org.bonewright.mechanics.answer.PlateCut;
 import org.bonewright.mechanics.answer.ScrewDemand;
 import org.bonewright.mechanics.construct.Load;
@@ -140,15 +141,17 @@ public final class BenchText {
       plate(i, answer.plates().get(i));
     }
     screws(answer.screws());
+    answer.nail().ifPresent(this::nail);
     answer
         .events()
         .forEach(
             event ->
                 line(
-                    "  %s the screw at %s mm: %s",
+                    "  %s the %s at %s mm: %s",
                     event.load() < AT_ONCE
                         ? "while it was pressed together,"
                         : String.format(Locale.ROOT, "at %.0f %% of the load", 100 * event.load()),
+                    event.what().equals("touches") ? "nail" : "screw",
                     plain(event.at()),
                     event.what()));
     answer
@@ -232,6 +235,23 @@ public final class BenchText {
           rounded(screw.margin(), "%.1f"),
           screw.state());
     }
+  }
+
+  private void nail(NailAnswer nail) {
+    line("  nail        z mm   along N   bent N·m   torque N·m");
+    nail.cuts()
+        .forEach(
+            cut ->
+                line(
+                    "  %14.1f %9.0f %10.2f %12.2f",
+                    cut.z(), cut.axial(), cut.bending() / 1000, cut.torque() / 1000));
+    line("  bolts       z mm   shear N   bent N·m   bending MPa");
+    nail.bolts()
+        .forEach(
+            bolt ->
+                line(
+                    "  %14.1f %9.0f %10.2f %13.0f",
+                    bolt.at(), bolt.shear(), bolt.moment() / 1000, bolt.bendingStress()));
   }
 
   private static String rounded(OptionalDouble value, String format) {

@@ -135,15 +135,20 @@ final class Built {
             nail -> {
               for (int i = 0; i < nail.bolts().size(); i++) {
                 for (double at : nail.bolts().get(i).at()) {
-                  if (!BuiltScrews.inBone(file, at)) {
-                    refuse(
-                        "/nail/bolts/" + i + "/at",
-                        "a bolt at " + at,
-                        "levels within the fragments, outside the gap");
-                  }
+                  inBone("/nail/bolts/" + i + "/at", "a bolt at " + at, at);
                 }
               }
+              for (int i = 0; i < nail.rests().size(); i++) {
+                double at = nail.rests().get(i).at();
+                inBone("/nail/rests/" + i + "/at", "a rest at " + at, at);
+              }
             });
+  }
+
+  private void inBone(String pointer, String what, double at) {
+    if (!BuiltScrews.inBone(file, at)) {
+      refuse(pointer, what, "levels within the fragments, outside the gap");
+    }
   }
 
   private MetalNail nail(BenchNail nail) {
@@ -162,12 +167,14 @@ final class Built {
                           material,
                           kind.diameter(),
                           kind.angleStable().orElse(false),
-                          kind.rigid().orElse(false))));
+                          kind.rigid().orElse(false),
+                          kind.slides().orElse(false))));
     }
     return new MetalNail(
         Material.isotropic(nail.young(), nail.poisson()),
         new HollowCircle(nail.outerDiameter(), nail.innerDiameter()),
-        bolts);
+        bolts,
+        nail.rests().stream().map(rest -> new MetalNail.Rest(rest.at(), rest.slack())).toList());
   }
 
   private double gap() {

@@ -65,7 +65,9 @@ final class ConstructAnswer {
       limits.add("A strut is stiffer than told: screws hold its wall at points.");
     }
     if (bone.nail().isPresent()) {
-      limits.add("A nail is not weakened by its holes, and play in them is left out.");
+      limits.add(
+          "A nail gives no more for its holes; play in them is a question of its own, nailPlay.");
+      limits.add("A nail that has met its canal stays there while the load is raised.");
     }
     if (bone.fracture().filling() instanceof Filling.Touching touching && touching.friction() > 0) {
       limits.add("Friction between bone ends is taken from the whole slide, not step by step.");

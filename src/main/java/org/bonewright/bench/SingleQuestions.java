@@ -10,6 +10,7 @@ import org.bonewright.bench.BenchAnswer.Row;
 import org.bonewright.bench.BenchFile.EmptyHoles;
 import org.bonewright.bench.BenchFile.Holdout;
 import org.bonewright.bench.BenchFile.Intact;
+import org.bonewright.bench.BenchFile.NailPlay;
 import org.bonewright.bench.BenchFile.PlateBend;
 import org.bonewright.bench.BenchFile.PlateHoleFactors;
 import org.bonewright.bench.BenchFile.Pullout;
@@ -17,6 +18,7 @@ import org.bonewright.bench.BenchFile.Reuse;
 import org.bonewright.bone.ledger.Line;
 import org.bonewright.bone.ledger.ThreadSleeve;
 import org.bonewright.casefile.reading.Problem;
+import org.bonewright.mechanics.hold.BoltPlay;
 import org.bonewright.mechanics.hold.EmptyHole;
 import org.bonewright.mechanics.hold.HoldOut;
 import org.bonewright.mechanics.hold.PullOut;
@@ -43,6 +45,11 @@ final class SingleQuestions {
       problems.add(less("/holeDiameter", "the width"));
     } else if (file instanceof Pullout q && q.coreDiameter() >= q.majorDiameter()) {
       problems.add(less("/coreDiameter", "the outer diameter of the thread"));
+    } else if (file instanceof NailPlay q && q.holeDiameter() < q.boltDiameter()) {
+      problems.add(
+          Problem.error("/holeDiameter", "a hole thinner than its bolt", "the bolt or more"));
+    } else if (file instanceof NailPlay q && q.holeDiameter() >= q.nailDiameter()) {
+      problems.add(less("/holeDiameter", "the nail"));
     } else if (file instanceof Reuse q) {
       check(q, problems);
     } else if (file instanceof Holdout q) {
@@ -122,6 +129,13 @@ final class SingleQuestions {
     }
     if (file instanceof EmptyHoles q) {
       return emptyHole(q);
+    }
+    if (file instanceof NailPlay q) {
+      BoltPlay play = new BoltPlay(q.holeDiameter(), q.boltDiameter(), q.nailDiameter());
+      return new OfQuestion(
+          List.of(
+              new Figure("torsion", play.turns(), "degrees"),
+              new Figure("axial", play.along(), "mm")));
     }
     throw new IllegalArgumentException("not a single question: " + file);
   }

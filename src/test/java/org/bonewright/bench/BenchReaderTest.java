@@ -41,6 +41,44 @@ class BenchReaderTest {
   }
 
   @Nested
+  class A_nail {
+
+    private static final Path WIDE = Path.of("cases/bench/nail-in-wide-canal.json");
+
+    @Test
+    void tells_what_it_and_its_bolts_carry_and_where_it_meets_the_canal() throws IOException {
+      JsonNode across = json(answer(Files.readString(WIDE))).get("loads").get(2);
+      JsonNode sections = across.get("nail").get("sections");
+      for (JsonNode section : sections) {
+        if (section.get("z").asDouble() == 0) {
+          assertThat(section.get("Mx").asDouble()).isCloseTo(8000, within(1e-2));
+        }
+      }
+      assertThat(across.get("nail").get("bolts")).hasSize(3);
+      assertThat(across.get("events").toString()).contains("touches");
+      assertThat(BenchText.of(answer(Files.readString(WIDE))))
+          .contains("the nail at 4 mm: touches", "bolts       z mm");
+    }
+
+    @Test
+    void plays_by_the_slack_of_its_bolts() {
+      JsonNode play =
+          json(
+              answer(
+                  "{\"kind\": \"nailPlay\", \"holeDiameter\": 5.2, \"boltDiameter\": 5,"
+                      + " \"nailDiameter\": 10}"));
+      assertThat(play.get("axial").asDouble()).isCloseTo(0.1, within(1e-9));
+      assertThat(play.get("torsion").asDouble()).isCloseTo(Math.toDegrees(0.02), within(1e-9));
+    }
+
+    @Test
+    void cannot_rest_within_the_gap() throws IOException {
+      String file = Files.readString(WIDE).replace("\"at\": 4,", "\"at\": 1,");
+      assertThat(problems(file)).extracting(Problem::pointer).contains("/nail/rests/1/at");
+    }
+  }
+
+  @Nested
   class A_construct {
 
     @Test

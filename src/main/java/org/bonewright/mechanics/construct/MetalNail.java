@@ -10,12 +10,15 @@ import org.bonewright.mechanics.section.Material;
  * @param material of the nail
  * @param section its tube
  * @param bolts its locking bolts
+ * @param rests where the wall of the canal may stop it from moving sideways
  */
-public record MetalNail(Material material, HollowCircle section, List<Bolt> bolts) {
+public record MetalNail(
+    Material material, HollowCircle section, List<Bolt> bolts, List<Rest> rests) {
 
-  /** Copies the list. */
+  /** Copies the lists. */
   public MetalNail {
     bolts = List.copyOf(bolts);
+    rests = List.copyOf(rests);
   }
 
   /**
@@ -27,6 +30,7 @@ public record MetalNail(Material material, HollowCircle section, List<Bolt> bolt
    * @param diameter in mm
    * @param fixed whether it cannot move in the nail
    * @param rigid whether its bending is to be left out, for checks
+   * @param slides whether it lies in a slot that lets it move along the nail
    */
   public record Bolt(
       double at,
@@ -34,5 +38,15 @@ public record MetalNail(Material material, HollowCircle section, List<Bolt> bolt
       Material material,
       double diameter,
       boolean fixed,
-      boolean rigid) {}
+      boolean rigid,
+      boolean slides) {}
+
+  /**
+   * A level at which the nail comes to lie against the wall of the canal.
+   *
+   * @param at level in mm, within a fragment
+   * @param slack how far the nail moves sideways before it touches the wall, in mm; 0 where it
+   *     fills the canal
+   */
+  public record Rest(double at, double slack) {}
 }

@@ -11,10 +11,10 @@ import org.bonewright.mechanics.frame.Six;
  * @param response how the bone answers then
  * @param movements of every node
  * @param rest how the bone ends rest against each other; empty where they cannot meet
- * @param patches what each patch carries beyond what it keeps, as it resists it
+ * @param carried what each point that may change carries beyond what it keeps, as it resists it
  */
 record Answer(
-    Response response, Movements movements, Optional<Meeting.Rest> rest, List<Six> patches) {
+    Response response, Movements movements, Optional<Meeting.Rest> rest, List<Six> carried) {
 
   /** Return the joined bone. */
   Joined joined() {

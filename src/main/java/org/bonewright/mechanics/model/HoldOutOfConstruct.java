@@ -87,7 +87,7 @@ public final class HoldOutOfConstruct {
       LoadPath.End there = end.get();
       if (there.reached() < 1) {
         LoadPath.Event last = there.events().get(there.events().size() - 1);
-        int screw = last.what() == Patch.State.PULLED ? last.screw() : -1;
+        int screw = last.screw().orElse(-1);
         return Optional.of(new Stop(there.reached() * size, screw));
       }
     }

@@ -7,7 +7,6 @@ import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.bonewright.mechanics.construct.FixedBone;
 import org.bonewright.mechanics.construct.Fracture.Filling;
-import org.bonewright.mechanics.construct.MetalNail;
 import org.bonewright.mechanics.construct.PlateScrew;
 import org.bonewright.mechanics.construct.PlateScrew.Head;
 import org.bonewright.mechanics.frame.Frame;
@@ -18,13 +17,16 @@ import org.bonewright.mechanics.frame.Vector;
 import org.bonewright.mechanics.section.HollowCircle;
 
 /**
- * A fixed bone laid into a frame, ready for loads. Its patches are whole.
+ * A fixed bone laid into a frame, ready for loads. Its patches are whole, and a nail rests against
+ * its canal wherever it may.
  *
  * @param frame all nodes and links
  * @param bone the nodes on the axis of the bone
  * @param plates the plates
  * @param screws the screws
- * @param patches the patches under pressed screws
+ * @param nail the nail, if there is one
+ * @param spots where something may change: the patches under pressed screws, then the rests of a
+ *     nail
  * @param ends the pair of bone ends: along the bone, towards the plate, across. It is a link of the
  *     frame only where a layer joins the ends
  */
@@ -33,22 +35,24 @@ record Joined(
     BoneLine bone,
     List<PlateLine> plates,
     List<ScrewColumn> screws,
-    List<Place> patches,
+    Optional<NailLine> nail,
+    List<Spot> spots,
     Link ends) {
 
   /**
-   * Where a patch lies.
+   * A point that may change.
    *
-   * @param screw index of its screw
-   * @param patch what it can bear
-   * @param link its place, axes and springs: away from the bone, along it, across
+   * @param screw index of the screw whose patch it is; empty for a rest of a nail
+   * @param at level in mm
+   * @param link its place, axes and springs; of a patch away from the bone, along it, across
+   * @param start how it stands before any load
    */
-  record Place(int screw, Patch patch, Link link) {}
+  record Spot(OptionalInt screw, double at, Link link, Stand start) {}
 
   /** Return the index of the patch under a screw; empty where it has none. */
   OptionalInt patch(int screw) {
-    return IntStream.range(0, patches.size())
-        .filter(patch -> patches.get(patch).screw() == screw)
+    return IntStream.range(0, spots.size())
+        .filter(spot -> spots.get(spot).screw().equals(OptionalInt.of(screw)))
         .findFirst();
   }
 
@@ -57,7 +61,7 @@ record Joined(
     Frame frame = new Frame();
     List<Double> levels = new ArrayList<>();
     fixed.screws().forEach(screw -> levels.add(screw.at()));
-    fixed.nail().map(MetalNail::bolts).orElse(List.of()).forEach(bolt -> levels.add(bolt.at()));
+    fixed.nail().ifPresent(inside -> levels.addAll(NailLine.levels(inside)));
     BoneLine bone = new BoneLine(frame, fixed, levels);
     double outer = fixed.shaft().section().outer();
     List<PlateLine> plates = new ArrayList<>();
@@ -68,7 +72,7 @@ record Joined(
     }
     StrutLine strut = new StrutLine(frame, fixed.strut(), fixed.screws());
     List<ScrewColumn> columns = new ArrayList<>();
-    List<Place> patches = new ArrayList<>();
+    List<Spot> spots = new ArrayList<>();
     for (int i = 0; i < fixed.screws().size(); i++) {
       PlateScrew screw = fixed.screws().get(i);
       PlateLine plate = plates.get(screw.plate());
@@ -77,17 +81,19 @@ record Joined(
         Patch patch = new Patch(pressed, fixed.shaft().material());
         Link link = link(patch, outer, screw.at(), plate, bone);
         frame.link(link);
-        patches.add(new Place(i, patch, link));
+        spots.add(new Spot(OptionalInt.of(i), screw.at(), link, PatchStand.whole(patch)));
       }
     }
-    fixed.nail().ifPresent(inside -> NailLine.lay(frame, inside, fixed.shaft(), bone));
+    Optional<NailLine> nail =
+        fixed.nail().map(inside -> new NailLine(frame, inside, fixed.shaft(), bone));
+    nail.ifPresent(line -> spots.addAll(line.rests()));
     Link ends = ends(fixed, bone);
     if (fixed.fracture().filling() instanceof Filling.Layer) {
       frame.link(ends);
     }
     return frame
         .hold(bone.held())
-        .map(solved -> new Joined(solved, bone, plates, columns, patches, ends));
+        .map(solved -> new Joined(solved, bone, plates, columns, nail, spots, ends));
   }
 
   private static Link link(

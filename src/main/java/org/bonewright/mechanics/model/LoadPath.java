@@ -1,23 +1,29 @@
 package org.bonewright.mechanics.model;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.DoubleUnaryOperator;
 import org.bonewright.mechanics.construct.Load;
 import org.bonewright.mechanics.frame.Six;
 
 /**
  * Raises a load from nothing to its full size and lets the patches under pressed screws give way in
- * the order in which they reach what they can bear: tilt, slip, lift. Where threads are watched, it
- * ends when one of them is pulled out.
+ * the order in which they reach what they can bear: tilt, slip, lift; and a nail come to lie
+ * against the wall of its canal. Where threads are watched, it ends when one of them is pulled out.
  */
 final class LoadPath {
 
   private static final Load NOTHING = Load.axial(0);
-  private static final Patch.State[] STATES = Patch.State.values();
+  private static final Change[] CHANGES = Change.values();
   private static final double START = 1e-6;
+
+  /** The share of a load under which a bone that hangs on one bolt has met its nail. */
+  private static final double SOON = 1.0 / 256;
+
+  /** How often a smaller share of a load is tried where the ends find no rest under it. */
+  private static final int TRIALS = 16;
 
   /** Of two as near to giving way as symmetry makes them, the first gives way first. */
   private static final double EQUAL = 1e-6;
@@ -28,8 +34,7 @@ final class LoadPath {
 
   LoadPath(Reduced reduced) {
     this.reduced = reduced;
-    List<PatchStand> stands = Collections.nCopies(patches().size(), PatchStand.WHOLE);
-    this.whole = Response.of(reduced, stands);
+    this.whole = Response.of(reduced, spots().stream().map(Joined.Spot::start).toList());
     this.unloaded = whole.flatMap(response -> raise(NOTHING, response, List.of()));
   }
 
@@ -38,18 +43,19 @@ final class LoadPath {
     return !reduced.threads().isEmpty();
   }
 
-  private List<Joined.Place> patches() {
-    return reduced.joined().patches();
+  private List<Joined.Spot> spots() {
+    return reduced.joined().spots();
   }
 
   /**
    * Something that gave way.
    *
    * @param share of the load at which it did, from 0 to 1
-   * @param screw index of the screw
+   * @param screw index of the screw whose thread was pulled out; empty for all else
+   * @param at level in mm
    * @param what it did
    */
-  record Event(double share, int screw, Patch.State what) {}
+  record Event(double share, OptionalInt screw, double at, Change what) {}
 
   /**
    * Where the path ended.
@@ -84,15 +90,15 @@ final class LoadPath {
     double from = 0;
     while (true) {
       Response.Line line = response.to(load);
-      Optional<Response.Point> all = line.at(1);
-      if (all.isEmpty()) {
+      Optional<Reached> far = far(response, line, from);
+      if (far.isEmpty()) {
         return Optional.empty();
       }
-      Optional<Failing> atAll = worst(response, all.get());
-      if (atAll.isEmpty()) {
-        return Optional.of(new End(line.whole(all.get()), 1, List.copyOf(events)));
+      Optional<Failing> beyond = worst(response, far.get().point());
+      if (beyond.isEmpty()) {
+        return Optional.of(new End(line.whole(far.get().point()), 1, List.copyOf(events)));
       }
-      double share = first(response, line, from, atAll.get().excess() - START);
+      double share = first(response, line, from, far.get().share(), beyond.get().excess() - START);
       Optional<Response.Point> there = line.at(share);
       Response now = response;
       Optional<Failing> failing = there.flatMap(point -> worst(now, point));
@@ -100,12 +106,12 @@ final class LoadPath {
         return Optional.empty();
       }
       Failing failed = failing.get();
-      events.add(new Event(share, screw(failed), failed.what()));
-      if (failed.what() == Patch.State.PULLED) {
+      events.add(event(share, failed));
+      if (failed.what() == Change.PULLED) {
         return Optional.of(new End(line.whole(there.get()), share, List.copyOf(events)));
       }
-      List<PatchStand> stands = new ArrayList<>(response.stands());
-      stands.set(failed.index(), after(stands.get(failed.index()), failed));
+      List<Stand> stands = new ArrayList<>(response.stands());
+      stands.set(failed.index(), failed.after(stands.get(failed.index())));
       Optional<Response> next = Response.of(reduced, stands);
       if (next.isEmpty()) {
         // Nothing resists any more: the load reached is what was held.
@@ -116,41 +122,83 @@ final class LoadPath {
     }
   }
 
-  private int screw(Failing failed) {
-    return failed.what() == Patch.State.PULLED
-        ? reduced.threads().get(failed.index()).screw()
-        : patches().get(failed.index()).screw();
+  /** A share of a load, and what it does. */
+  private record Reached(double share, Response.Point point) {}
+
+  /**
+   * Return what all of the load does. Where the ends find no rest under that, since what would stop
+   * them has not come yet, return a share at which something has changed by then.
+   */
+  private Optional<Reached> far(Response response, Response.Line line, double from) {
+    if (swings(response)) {
+      double soon = from + (1 - from) * SOON;
+      Optional<Response.Point> there = line.at(soon);
+      if (there.filter(point -> worst(response, point).isPresent()).isPresent()) {
+        return there.map(point -> new Reached(soon, point));
+      }
+    }
+    Optional<Response.Point> all = line.at(1);
+    return all.isPresent() ? all.map(point -> new Reached(1, point)) : before(response, line, from);
   }
 
-  private static PatchStand after(PatchStand before, Failing failing) {
-    return switch (failing.what()) {
-      case TILT -> before.afterTilt(failing.carried());
-      case SLIP -> before.afterSlip(failing.carried());
-      case LIFTED -> before.afterLift(failing.carried());
-      case STICK, PULLED -> before;
-    };
+  private Optional<Reached> before(Response response, Response.Line line, double from) {
+    double fine = from;
+    double tooFar = 1;
+    for (int trial = 0; trial < TRIALS; trial++) {
+      double share = fine + (tooFar - fine) / 4;
+      Optional<Response.Point> there = line.at(share);
+      if (there.isEmpty()) {
+        tooFar = share;
+      } else if (worst(response, there.get()).isPresent()) {
+        return there.map(point -> new Reached(share, point));
+      } else {
+        fine = share;
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Return whether a nail has not met its canal yet: that happens soon, where it does at all. */
+  private static boolean swings(Response response) {
+    return response.stands().stream()
+        .anyMatch(stand -> stand instanceof RestStand && !stand.settled());
+  }
+
+  private Event event(double share, Failing failed) {
+    if (failed.what() != Change.PULLED) {
+      return new Event(share, OptionalInt.empty(), spots().get(failed.index()).at(), failed.what());
+    }
+    int screw = reduced.threads().get(failed.index()).screw();
+    return new Event(
+        share, OptionalInt.of(screw), reduced.fixed().screws().get(screw).at(), failed.what());
   }
 
   /** Return the smallest share of the load, from one that was borne, at which a patch gives way. */
-  private double first(Response response, Response.Line line, double from, double atAll) {
+  private double first(Response response, Response.Line line, double from, double to, double atTo) {
     DoubleUnaryOperator excess =
         share ->
             line.at(share)
                 .map(point -> excess(response, point) - START)
                 .orElse(Double.POSITIVE_INFINITY);
     double now = excess.applyAsDouble(from);
-    return now > 0 || from >= 1 ? from : Crossing.beyond(excess, from, now, 1, atAll);
+    return now > 0 || from >= to ? from : Crossing.beyond(excess, from, now, to, atTo);
   }
 
   /**
-   * A patch or a thread that carries more than it can.
+   * A point or a thread at which a change is due.
    *
-   * @param index of the patch; of the thread where that is pulled out
+   * @param index of the point; of the thread where that is pulled out
    * @param what it does next
-   * @param carried what the patch carries: six numbers
-   * @param excess by how much of what it can bear
+   * @param carried what the point carries: six numbers
+   * @param moved how it moved: six numbers
+   * @param excess by how much the change is overdue
    */
-  private record Failing(int index, Patch.State what, Six carried, double excess) {}
+  private record Failing(int index, Change what, Six carried, Six moved, double excess) {
+
+    Stand after(Stand before) {
+      return before.after(what, carried, moved);
+    }
+  }
 
   /** Return what carries most above what it can; empty where nothing does. */
   private Optional<Failing> worst(Response response, Response.Point point) {
@@ -164,15 +212,16 @@ final class LoadPath {
   }
 
   private Failing mostBurdened(Response response, Response.Point point) {
-    Failing most = new Failing(0, Patch.State.STICK, Six.NONE, Double.NEGATIVE_INFINITY);
-    for (int patch = 0; patch < patches().size(); patch++) {
-      PatchStand stand = response.stands().get(patch);
-      if (!stand.lifted()) {
-        Six carried = response.carried(point, patch);
-        for (Patch.State next : STATES) {
-          double excess = patches().get(patch).patch().excess(next, stand, carried);
+    Failing most = new Failing(0, Change.STICK, Six.NONE, Six.NONE, Double.NEGATIVE_INFINITY);
+    for (int spot = 0; spot < spots().size(); spot++) {
+      Stand stand = response.stands().get(spot);
+      if (!stand.settled()) {
+        Six carried = response.carried(point, spot);
+        Six moved = response.moved(point, spot);
+        for (Change next : CHANGES) {
+          double excess = stand.excess(next, carried, moved);
           if (excess > most.excess() + EQUAL) {
-            most = new Failing(patch, next, carried, excess);
+            most = new Failing(spot, next, carried, moved, excess);
           }
         }
       }
@@ -181,7 +230,7 @@ final class LoadPath {
       double capacity = reduced.threads().get(thread).capacity();
       double excess = response.pull(point, thread) / capacity - 1;
       if (excess > most.excess() + EQUAL) {
-        most = new Failing(thread, Patch.State.PULLED, Six.NONE, excess);
+        most = new Failing(thread, Change.PULLED, Six.NONE, Six.NONE, excess);
       }
     }
     return most;

@@ -2,7 +2,6 @@ package org.bonewright.mechanics.model;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
@@ -82,7 +81,8 @@ public final class MechanicalModel {
         after.rest().map(rest -> new EndContact(rest.force(), rest.closed())),
         after.joined().plates().stream().map(plate -> PlateCuts.of(plate, after)).toList(),
         ScrewDemands.of(after),
-        end.events().stream().map(this::giving).toList(),
+        after.joined().nail().map(nail -> nail.answer(after)),
+        end.events().stream().map(MechanicalModel::giving).toList(),
         slipCautious(load),
         end.reached());
   }
@@ -93,11 +93,8 @@ public final class MechanicalModel {
     return new Movement(shift.x(), shift.y(), shift.z(), turn.x(), turn.y(), turn.z());
   }
 
-  private GivingWay giving(LoadPath.Event event) {
-    return new GivingWay(
-        event.share(),
-        fixed.screws().get(event.screw()).at(),
-        event.what().name().toLowerCase(Locale.ROOT));
+  private static GivingWay giving(LoadPath.Event event) {
+    return new GivingWay(event.share(), event.at(), event.what().word());
   }
 
   /** The patch next to the fracture may carry the whole force along the bone. */

@@ -1,40 +1,65 @@
 package org.bonewright.mechanics.model;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.NavigableMap;
+import java.util.OptionalInt;
+import java.util.TreeMap;
+import org.bonewright.mechanics.answer.NailAnswer;
+import org.bonewright.mechanics.answer.NailCut;
 import org.bonewright.mechanics.construct.MetalNail;
 import org.bonewright.mechanics.construct.Shaft;
-import org.bonewright.mechanics.frame.Axes;
 import org.bonewright.mechanics.frame.Beams;
 import org.bonewright.mechanics.frame.Frame;
 import org.bonewright.mechanics.frame.Link;
 import org.bonewright.mechanics.frame.Six;
 import org.bonewright.mechanics.frame.Vector;
 import org.bonewright.mechanics.section.BeamStiffness;
-import org.bonewright.mechanics.section.HollowCircle;
-import org.bonewright.mechanics.section.Material;
 
-/** A nail on the axis of the bone, with its bolts through both cortices. */
+/** A nail on the axis of the bone, with its bolts, and the places where its canal may hold it. */
 final class NailLine {
 
-  private static final double TIED = 1e8;
-  private static final double RIGID = 1e4;
+  /** The wall of the canal pushes as a screw is held by both cortices: a choice of ours. */
+  private static final double CORTICES = 2;
 
   /**
-   * Share of the axial hold of a bolt in bone that resists sliding along it, so that it is not
-   * free.
+   * A stretch of nail between two neighbouring bolts or rests.
+   *
+   * @param from level of its proximal end
+   * @param to level of its distal end
+   * @param link index of its link
    */
-  private static final double SLIDING = 1e-3;
+  private record Stretch(double from, double to, int link) {}
 
-  private NailLine() {}
+  private final List<Stretch> stretches = new ArrayList<>();
+  private final List<BoltColumn> bolts;
+  private final List<Joined.Spot> rests = new ArrayList<>();
 
   /** Lay a nail into a frame. */
-  static void lay(Frame frame, MetalNail nail, Shaft shaft, BoneLine bone) {
-    List<Double> levels = nail.bolts().stream().map(MetalNail.Bolt::at).toList();
-    LevelNodes nodes = new LevelNodes(frame, levels, BoneLine.ALONG::times);
+  NailLine(Frame frame, MetalNail nail, Shaft shaft, BoneLine bone) {
+    LevelNodes nodes = new LevelNodes(frame, levels(nail), BoneLine.ALONG::times);
     BeamStiffness stiffness = nail.section().of(nail.material());
-    nodes.eachStretch((from, to) -> frame.link(beam(nodes, from, to, stiffness)));
-    nail.bolts()
-        .forEach(bolt -> bolt(frame, nail, bolt, shaft, nodes.at(bolt.at()), bone.at(bolt.at())));
+    nodes.eachStretch(
+        (from, to) ->
+            stretches.add(new Stretch(from, to, frame.link(beam(nodes, from, to, stiffness)))));
+    this.bolts =
+        nail.bolts().stream()
+            .map(
+                bolt ->
+                    BoltColumn.of(
+                        frame, nail, bolt, shaft, nodes.at(bolt.at()), bone.at(bolt.at())))
+            .toList();
+    Six hold = CortexSupport.springs(shaft.material(), shaft.section(), nail.section().outer(), 1);
+    double wall = CORTICES * hold.away();
+    nail.rests().forEach(rest -> rests.add(spot(frame, rest, wall, nodes, bone)));
+  }
+
+  /** Return the levels at which a nail is tied to the bone, or may be. */
+  static List<Double> levels(MetalNail nail) {
+    List<Double> levels = new ArrayList<>();
+    nail.bolts().forEach(bolt -> levels.add(bolt.at()));
+    nail.rests().forEach(rest -> levels.add(rest.at()));
+    return levels;
   }
 
   private static Link beam(LevelNodes nodes, double from, double to, BeamStiffness stiffness) {
@@ -48,49 +73,49 @@ final class NailLine {
         List.of());
   }
 
-  private static void bolt(
-      Frame frame, MetalNail nail, MetalNail.Bolt bolt, Shaft shaft, int onNail, int onBone) {
-    Vector out = Turned.outward(bolt.azimuth());
-    Axes axes = Turned.screw(out);
-    Vector centre = BoneLine.ALONG.times(bolt.at());
-    double middle = shaft.section().middleRadius();
-    double radius = nail.section().outer() / 2;
-    Six support = CortexSupport.springs(shaft.material(), shaft.section(), bolt.diameter(), 1);
-    int inside = frame.node(centre);
-    for (int side = -1; side <= 1; side += 2) {
-      Vector at = centre.plus(out.times(side * middle));
-      int node = frame.node(at);
-      frame.link(
-          Beams.link(
-              inside,
-              node,
-              centre,
-              at,
-              BoneLine.ALONG,
-              List.of(
-                  new Beams.Piece(radius, BeamStiffness.RIGID),
-                  new Beams.Piece(middle - radius, stiffness(bolt))),
-              List.of()));
-      frame.link(Link.springs(onBone, node, at, axes, support));
-    }
-    frame.link(Link.springs(onNail, inside, centre, axes, joint(nail, bolt, support.along())));
+  private static Joined.Spot spot(
+      Frame frame, MetalNail.Rest rest, double wall, LevelNodes nodes, BoneLine bone) {
+    Link link =
+        Link.springs(
+            bone.at(rest.at()),
+            nodes.at(rest.at()),
+            BoneLine.ALONG.times(rest.at()),
+            Turned.plate(new Vector(1, 0, 0)),
+            RestStand.springs(wall));
+    frame.link(link);
+    return new Joined.Spot(OptionalInt.empty(), rest.at(), link, RestStand.of(rest.slack(), wall));
   }
 
-  private static Six joint(MetalNail nail, MetalNail.Bolt bolt, double axial) {
-    if (bolt.fixed()) {
-      return new Six(TIED, TIED, TIED, TIED, TIED, TIED);
-    }
-    double outer = nail.section().outer() / 2;
-    double bore = nail.section().inner() / 2;
-    double tilt = nail.material().young() * (Math.pow(outer, 3) - Math.pow(bore, 3)) / 3;
-    return new Six(axial * SLIDING, TIED, TIED, 1, tilt, tilt);
+  /** Return the places where the canal may hold it. */
+  List<Joined.Spot> rests() {
+    return rests;
   }
 
-  private static BeamStiffness stiffness(MetalNail.Bolt bolt) {
-    Material material =
-        bolt.rigid()
-            ? Material.isotropic(bolt.material().young() * RIGID, bolt.material().poisson())
-            : bolt.material();
-    return HollowCircle.solid(bolt.diameter()).of(material);
+  /** Return what it carries. */
+  NailAnswer answer(Answer answer) {
+    NavigableMap<Double, NailCut> cuts = new TreeMap<>();
+    for (Stretch stretch : stretches) {
+      Six far = answer.force(stretch.link());
+      for (double level : List.of(stretch.from(), 0.0, stretch.to())) {
+        if (level >= stretch.from() && level <= stretch.to()) {
+          cuts.merge(
+              level,
+              cut(level, stretch.to() - level, far),
+              (a, b) -> a.bending() >= b.bending() ? a : b);
+        }
+      }
+    }
+    return new NailAnswer(
+        List.copyOf(cuts.values()), bolts.stream().map(bolt -> bolt.demand(answer)).toList());
+  }
+
+  /** The axes of a stretch are z, x, y. */
+  private static NailCut cut(double level, double fromFar, Six far) {
+    return new NailCut(
+        level,
+        far.along(),
+        far.aboutAway() - fromFar * far.across(),
+        far.aboutAcross() + fromFar * far.away(),
+        far.aboutAlong());
   }
 }

@@ -14,15 +14,6 @@ import org.bonewright.mechanics.section.Material;
  */
 record Patch(Head.Pressed head, Material bone) {
 
-  /** What a patch, or the connection that it is a part of, has lost so far. */
-  enum State {
-    STICK,
-    TILT,
-    SLIP,
-    LIFTED,
-    PULLED
-  }
-
   /** Return its springs while it has lost nothing: away from the bone first, then along it. */
   Six springs() {
     double a = head.radius();
@@ -40,11 +31,11 @@ record Patch(Head.Pressed head, Material bone) {
    * @param next what it would lose
    * @param carried what it carries: six numbers
    */
-  double excess(State next, PatchStand stand, Six carried) {
+  double excess(Change next, PatchStand stand, Six carried) {
     double force = head.force();
     double pressing = Math.max(0, force - carried.along());
     return switch (next) {
-      case STICK, PULLED -> Double.NEGATIVE_INFINITY;
+      case STICK, PULLED, TOUCHES -> Double.NEGATIVE_INFINITY;
       case LIFTED -> stand.lifted() ? Double.NEGATIVE_INFINITY : carried.along() / force - 1;
       case SLIP ->
           stand.slid()

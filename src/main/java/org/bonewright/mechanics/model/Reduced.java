@@ -44,7 +44,7 @@ final class Reduced {
     this.threads = List.copyOf(threads);
     this.joined = joined;
     this.pull = prestress.on(joined);
-    joined.patches().forEach(place -> points.add(place.link()));
+    joined.spots().forEach(spot -> points.add(spot.link()));
     if (meets()) {
       points.add(joined.ends());
     }

@@ -18,7 +18,7 @@ final class Response {
   private static final int SIX = Reduced.SIX;
 
   private final Reduced reduced;
-  private final List<PatchStand> stands;
+  private final List<Stand> stands;
   private final int[] lost;
   private final double[] roots;
   private final SmallCholesky factor;
@@ -26,7 +26,7 @@ final class Response {
   private final Optional<Meeting> meeting;
 
   private Response(
-      Reduced reduced, List<PatchStand> stands, int[] lost, double[] roots, SmallCholesky factor) {
+      Reduced reduced, List<Stand> stands, int[] lost, double[] roots, SmallCholesky factor) {
     this.reduced = reduced;
     this.stands = List.copyOf(stands);
     this.lost = lost;
@@ -42,10 +42,10 @@ final class Response {
    * @param stands how each patch stands
    * @return empty if something could move without resistance
    */
-  static Optional<Response> of(Reduced reduced, List<PatchStand> stands) {
+  static Optional<Response> of(Reduced reduced, List<Stand> stands) {
     int[] lost =
         IntStream.range(0, stands.size() * SIX)
-            .filter(row -> !stands.get(row / SIX).resists(row % SIX))
+            .filter(row -> !stands.get(row / SIX).resists(row % SIX) && spring(reduced, row) > 0)
             .toArray();
     double[] roots = new double[lost.length];
     double[][] matrix = new double[lost.length][lost.length];
@@ -61,7 +61,7 @@ final class Response {
   }
 
   private static double spring(Reduced reduced, int row) {
-    return reduced.joined().patches().get(row / SIX).link().stiffness().get(row % SIX, row % SIX);
+    return reduced.joined().spots().get(row / SIX).link().stiffness().get(row % SIX, row % SIX);
   }
 
   /** Return how all points move under each of six unit forces that push the bone ends apart. */
@@ -128,7 +128,7 @@ final class Response {
   }
 
   /** Return how each patch stands. */
-  List<PatchStand> stands() {
+  List<Stand> stands() {
     return stands;
   }
 
@@ -226,6 +226,11 @@ final class Response {
           point.rest,
           IntStream.range(0, stands.size()).mapToObj(patch -> carried(point, patch)).toList());
     }
+  }
+
+  /** Return how a point moved: six numbers. */
+  Six moved(Point point, int spot) {
+    return Reduced.six(point.moved, spot);
   }
 
   /** Return what a patch carries beyond what it keeps: six numbers, as it resists them. */

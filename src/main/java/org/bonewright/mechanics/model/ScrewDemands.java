@@ -3,7 +3,6 @@ package org.bonewright.mechanics.model;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import org.bonewright.mechanics.answer.ScrewDemand;
 import org.bonewright.mechanics.construct.PlateScrew;
@@ -19,24 +18,26 @@ final class ScrewDemands {
   static List<ScrewDemand> of(Answer answer) {
     List<ScrewColumn> columns = answer.joined().screws();
     Six[] patches = new Six[columns.size()];
-    PatchStand[] stands = new PatchStand[columns.size()];
+    Change[] states = new Change[columns.size()];
     Arrays.fill(patches, Six.NONE);
-    Arrays.fill(stands, PatchStand.WHOLE);
-    List<Joined.Place> places = answer.joined().patches();
-    for (int i = 0; i < places.size(); i++) {
-      int screw = places.get(i).screw();
-      stands[screw] = answer.response().stands().get(i);
-      patches[screw] = stands[screw].kept().plus(answer.patches().get(i));
+    Arrays.fill(states, Change.STICK);
+    List<Joined.Spot> spots = answer.joined().spots();
+    for (int i = 0; i < spots.size(); i++) {
+      if (answer.response().stands().get(i) instanceof PatchStand stand
+          && spots.get(i).screw().isPresent()) {
+        int screw = spots.get(i).screw().getAsInt();
+        states[screw] = stand.state();
+        patches[screw] = stand.kept().plus(answer.carried().get(i));
+      }
     }
     List<ScrewDemand> demands = new ArrayList<>();
     for (int i = 0; i < columns.size(); i++) {
-      demands.add(demand(columns.get(i), answer, patches[i], stands[i]));
+      demands.add(demand(columns.get(i), answer, patches[i], states[i]));
     }
     return demands;
   }
 
-  private static ScrewDemand demand(
-      ScrewColumn column, Answer answer, Six patch, PatchStand stand) {
+  private static ScrewDemand demand(ScrewColumn column, Answer answer, Six patch, Change state) {
     PlateScrew screw = column.screw();
     Shaft shaft = answer.response().reduced().fixed().shaft();
     Six neck = Six.NONE;
@@ -61,7 +62,7 @@ final class ScrewDemands {
         32 * moment / (Math.PI * screw.core() * screw.core() * screw.core())
             + Math.abs(neck.along()) / area,
         capacity(screw, shaft),
-        state(stand),
+        state.word(),
         Math.hypot(neck.away(), neck.across()) / (screw.major() * shaft.section().wall()),
         shaft.compressiveStrength());
   }
@@ -75,15 +76,5 @@ final class ScrewDemands {
     return OptionalDouble.of(
         new PullOut(screw.major(), screw.core(), screw.pitch())
             .capacity(shaft.shearStrength().getAsDouble(), engaged));
-  }
-
-  private static String state(PatchStand stand) {
-    Patch.State state =
-        stand.lifted()
-            ? Patch.State.LIFTED
-            : stand.slid()
-                ? Patch.State.SLIP
-                : stand.tilted() ? Patch.State.TILT : Patch.State.STICK;
-    return state.name().toLowerCase(Locale.ROOT);
   }
 }

@@ -192,10 +192,10 @@ class MechanicalModelTest {
     Material titanium = Material.isotropic(110_000, 0.34);
     List<MetalNail.Bolt> bolts =
         List.of(
-            new MetalNail.Bolt(-120, 0, titanium, 4.5, false, false),
-            new MetalNail.Bolt(-80, 0, titanium, 4.5, false, false),
-            new MetalNail.Bolt(85, 0, titanium, 4.5, false, false),
-            new MetalNail.Bolt(105, 0, titanium, 4.5, false, false));
+            new MetalNail.Bolt(-120, 0, titanium, 4.5, false, false, false),
+            new MetalNail.Bolt(-80, 0, titanium, 4.5, false, false, false),
+            new MetalNail.Bolt(85, 0, titanium, 4.5, false, false, false),
+            new MetalNail.Bolt(105, 0, titanium, 4.5, false, false, false));
     FixedBone bone =
         new FixedBone(
             new Shaft(Constructs.BONE, Constructs.TUBE, 140, 110, OptionalDouble.empty()),
@@ -203,7 +203,7 @@ class MechanicalModelTest {
             List.of(),
             List.of(),
             Optional.empty(),
-            Optional.of(new MetalNail(titanium, new HollowCircle(9, 0), bolts)),
+            Optional.of(new MetalNail(titanium, new HollowCircle(9, 0), bolts, List.of())),
             Optional.empty());
     Stiffness stiff = stiffness(bone);
     double nailOnly = 110_000 * HollowCircle.solid(9).area() / 165;

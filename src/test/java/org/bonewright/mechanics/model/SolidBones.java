@@ -84,7 +84,8 @@ final class SolidBones {
                   new MetalNail(
                       TITANIUM,
                       HollowCircle.solid(9),
-                      List.of(bolt(-120), bolt(-80), bolt(85), bolt(105)))));
+                      List.of(bolt(-120), bolt(-80), bolt(85), bolt(105)),
+                      List.of())));
       default -> throw new IllegalArgumentException(construct);
     };
   }
@@ -115,6 +116,6 @@ final class SolidBones {
   }
 
   private static MetalNail.Bolt bolt(double at) {
-    return new MetalNail.Bolt(at, 0, TITANIUM, 4.5, true, false);
+    return new MetalNail.Bolt(at, 0, TITANIUM, 4.5, true, false, false);
   }
 }
