@@ -28,6 +28,8 @@ final class ForceMaker {
           "opening-moment",
           "plate-stress-range",
           "plate-stress-steady",
+          "nail-stress-range",
+          "bolt-stress-range",
           "endurance-used",
           "metal-life-over-union",
           "screw-pull-margin",
@@ -45,6 +47,8 @@ final class ForceMaker {
           "One load without muscles, a round straight bone, plane sections, small movements, no"
               + " healing.",
           "Plates are straight and rest on the bone at their screws only; a gap is taken as even.",
+          "A nail meets the wall of its canal at four levels at most; only the holes of its bolts weaken"
+              + " it; play in those holes is left out.",
           "Stress at the edge of a hole is 10 to 15 % too high; torsion of a plated gap 5 to 12 % too"
               + " soft.",
           "Likely: nine in ten of the sampled sets of assumptions lie within.");
@@ -118,11 +122,11 @@ final class ForceMaker {
 
   private static String life(Reading.Sampled life) {
     if (life.high() < 1) {
-      return "plate likely breaks before union";
+      return "metal likely breaks before union";
     }
     return life.low() < 1
-        ? "plate may break before union"
-        : "plate not expected to break before union";
+        ? "metal may break before union"
+        : "metal not expected to break before union";
   }
 
   private static String gain(Reading.Sampled gain) {

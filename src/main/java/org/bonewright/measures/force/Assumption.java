@@ -10,7 +10,7 @@ enum Assumption {
   SIDE("to which side the load bends"),
   GAP("how wide the gap is"),
   BONE("how stiff and strong the bone is"),
-  PLATE("how thick the plate is"),
+  PLATE("how thick plate or nail is"),
   METAL("what the metal bears"),
   PLACE("where the metal lies along the bone"),
   THREAD("how much of the threads holds"),
@@ -21,7 +21,8 @@ enum Assumption {
   CLAMP("how hard the screws press the plate"),
   STAND_OFF("how far the plate stands off the bone"),
   FRICTION("how rough the surfaces are"),
-  TWIST("which way round the load twists");
+  TWIST("which way round the load twists"),
+  CANAL("how the nail fits its canal");
 
   private final String words;
 

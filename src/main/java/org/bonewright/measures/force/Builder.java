@@ -12,6 +12,7 @@ import org.bonewright.mechanics.construct.Compression;
 import org.bonewright.mechanics.construct.FixedBone;
 import org.bonewright.mechanics.construct.Fracture;
 import org.bonewright.mechanics.construct.Load;
+import org.bonewright.mechanics.construct.MetalNail;
 import org.bonewright.mechanics.construct.MetalPlate;
 import org.bonewright.mechanics.construct.PlateScrew;
 import org.bonewright.mechanics.construct.Shaft;
@@ -63,6 +64,15 @@ final class Builder {
    * @param loads what it will bear
    */
   FixedBone build(List<Load> loads) {
+    return build(loads, false);
+  }
+
+  /** Return the construct without a load, all slack of a nail in its canal taken up. */
+  FixedBone taut() {
+    return build(List.of(), true);
+  }
+
+  private FixedBone build(List<Load> loads, boolean snug) {
     List<MetalPlate> plates = new ArrayList<>();
     List<PlateScrew> screws = new ArrayList<>();
     double reach = 0;
@@ -75,6 +85,9 @@ final class Builder {
         screw(plate, index, screw, levels.get(screw.hole())).ifPresent(screws::add);
       }
     }
+    Optional<MetalNail> nail =
+        sketch.nail().map(inside -> new NailBuilder(inside, draw, tube, gap).nail(snug));
+    reach = Math.max(reach, sketch.nail().map(NailBuilder::reach).orElse(0.0));
     return new FixedBone(
         new Shaft(
             bone.elastic(),
@@ -86,7 +99,7 @@ final class Builder {
         plates,
         screws,
         sketch.strut().map(this::strut),
-        Optional.empty(),
+        nail,
         compression(plates));
   }
 

@@ -28,6 +28,7 @@ final class ForceMeasure implements Measure {
   private final Modelling modelling;
   private final ToDoubleFunction<Solved> number;
   private final WhenClosed whenClosed;
+  private final Part part;
 
   /** What it says of ends that touch all round. */
   private enum WhenClosed {
@@ -41,6 +42,27 @@ final class ForceMeasure implements Measure {
     ONLY
   }
 
+  /** What it is a number of. */
+  private enum Part {
+    WHOLE(""),
+    PLATE("no plate holds the bone"),
+    NAIL("no nail holds the bone");
+
+    private final String none;
+
+    Part(String none) {
+      this.none = none;
+    }
+
+    private boolean isIn(Sketch sketch) {
+      return switch (this) {
+        case WHOLE -> true;
+        case PLATE -> !sketch.plates().isEmpty();
+        case NAIL -> sketch.nail().isPresent();
+      };
+    }
+  }
+
   private ForceMeasure(
       Modelling modelling,
       String id,
@@ -48,8 +70,10 @@ final class ForceMeasure implements Measure {
       Definition.Domain domain,
       String formula,
       String source,
+      Part part,
       WhenClosed whenClosed,
       ToDoubleFunction<Solved> number) {
+    this.part = part;
     this.definition = new Definition(id, title, domain, formula, INPUTS, source);
     this.modelling = modelling;
     this.number = number;
@@ -67,6 +91,7 @@ final class ForceMeasure implements Measure {
             + " quarter to the whole of it. Closing ends at 100 %, and 100 % stands where the load is not"
             + " borne or the fragments come off each other. None where the ends touch",
         "frame model; Perren, J Bone Joint Surg Br 2002, for its meaning (from memory)",
+        Part.WHOLE,
         WhenClosed.NO_GAP,
         solved -> Math.rint(solved.strain() * 100) / 100);
   }
@@ -78,6 +103,7 @@ final class ForceMeasure implements Measure {
         "Movement at the far cortex",
         "opening or closing of the line opposite the longest plate under the load of the first six weeks,"
             + " without its sign",
+        Part.PLATE,
         solved -> Math.abs(solved.far()));
   }
 
@@ -88,6 +114,7 @@ final class ForceMeasure implements Measure {
         "Movement at the near cortex",
         "opening or closing of the line under the longest plate under the load of the first six weeks,"
             + " without its sign",
+        Part.PLATE,
         solved -> Math.abs(solved.near()));
   }
 
@@ -98,6 +125,7 @@ final class ForceMeasure implements Measure {
         "Movement at the line",
         "the largest opening or closing of the line anywhere round the outer ring under the load of"
             + " the first six weeks",
+        Part.WHOLE,
         Solved::most);
   }
 
@@ -108,6 +136,7 @@ final class ForceMeasure implements Measure {
         "Movement across the line",
         "the largest movement in the plane of the line at the outer ring under the load of"
             + " the first six weeks, turning included",
+        Part.WHOLE,
         Solved::shear);
   }
 
@@ -116,6 +145,7 @@ final class ForceMeasure implements Measure {
       String id,
       String title,
       String formula,
+      Part part,
       ToDoubleFunction<Solved> number) {
     return new ForceMeasure(
         modelling,
@@ -124,6 +154,7 @@ final class ForceMeasure implements Measure {
         Definition.millimetres(),
         formula,
         "frame model",
+        part,
         WhenClosed.SAME,
         number);
   }
@@ -136,6 +167,7 @@ final class ForceMeasure implements Measure {
         Definition.percent(),
         "share of the ring of the bone that touches under the load of the first six weeks",
         "frame model with ends that push and never pull",
+        Part.WHOLE,
         WhenClosed.SAME,
         Solved::contact);
   }
@@ -149,6 +181,7 @@ final class ForceMeasure implements Measure {
         "bending moment at which the cortex opposite the plate opens; 0 where it is open before any"
             + " load, or nothing presses the ends together. None where there is a gap",
         "frame model; pressing forces by method of compression, from memory",
+        Part.PLATE,
         WhenClosed.ONLY,
         solved -> Math.max(0, solved.opening()));
   }
@@ -160,7 +193,30 @@ final class ForceMeasure implements Measure {
         "Range of stress in the plate",
         "largest range of the nominal stress at any hole of a plate or at the line, from no load to"
             + " the load of the first six weeks",
+        Part.PLATE,
         Solved::stress);
+  }
+
+  static Measure nailStress(Modelling modelling) {
+    return stress(
+        modelling,
+        "nail-stress-range",
+        "Range of stress in the nail",
+        "largest range of the nominal stress of the nail at the line or at a bolt, from no load to"
+            + " the load of the first six weeks; empty holes of the nail are not known",
+        Part.NAIL,
+        Solved::nail);
+  }
+
+  static Measure boltStress(Modelling modelling) {
+    return stress(
+        modelling,
+        "bolt-stress-range",
+        "Range of stress in the bolts",
+        "largest range of the bending stress of a locking bolt, of its full diameter, from no load"
+            + " to the load of the first six weeks",
+        Part.NAIL,
+        Solved::bolt);
   }
 
   static Measure steady(Modelling modelling) {
@@ -170,6 +226,7 @@ final class ForceMeasure implements Measure {
         "Steady stress in the plate",
         "nominal stress before any load, from what presses the ends together, where the range is"
             + " largest",
+        Part.PLATE,
         Solved::steady);
   }
 
@@ -178,6 +235,7 @@ final class ForceMeasure implements Measure {
       String id,
       String title,
       String formula,
+      Part part,
       ToDoubleFunction<Solved> number) {
     return new ForceMeasure(
         modelling,
@@ -186,6 +244,7 @@ final class ForceMeasure implements Measure {
         new Definition.Domain.Numbers("N/mm2", "N/mm²", 0, Double.POSITIVE_INFINITY, 0),
         formula,
         "frame model; net section at a hole",
+        part,
         WhenClosed.SAME,
         number);
   }
@@ -194,11 +253,12 @@ final class ForceMeasure implements Measure {
     return new ForceMeasure(
         modelling,
         "endurance-used",
-        "Endurance of the plate used up",
+        "Endurance of the metal used up",
         Definition.ratio(),
-        "alternating stress at the edge of the worst hole over the endurance limit, plus mean stress"
-            + " over tensile strength; above 1 the plate breaks in time",
+        "alternating stress at the edge of the worst hole of plate or nail, or in a bolt, over the"
+            + " endurance limit, plus mean stress over tensile strength; above 1 it breaks in time",
         "Goodman's line; endurance limits from memory, as ranges",
+        Part.WHOLE,
         WhenClosed.SAME,
         Solved::use);
   }
@@ -207,13 +267,14 @@ final class ForceMeasure implements Measure {
     return new ForceMeasure(
         modelling,
         "metal-life-over-union",
-        "Life of the plate over time to union",
+        "Life of the metal over time to union",
         Definition.ratio(),
-        "cycles to failure of the worst hole over the loads that come until the usual time of"
+        "cycles to failure of the worst hole of plate or nail, or of a bolt, over the loads that come until the usual time of"
             + " union, at the load of the first six weeks, which may rise as the bone shares it; 100"
             + " stands for more, 0.01 for less. None where the ends touch",
         "line of stress over cycles through two points (convention of textbooks, from memory); about"
             + " a million steps a year (Griffin et al., J Orthop Surg Res 2009, excerpt read)",
+        Part.WHOLE,
         WhenClosed.SHARED,
         Solved::life);
   }
@@ -228,6 +289,7 @@ final class ForceMeasure implements Measure {
             + " smallest of all plate screws; below 1 also where the plates slip before that load is"
             + " reached, 0 where the fragments come off each other; 100 stands for more",
         "frame model; Chapman et al., J Biomech Eng 1996 (abstract read), used in cortex by extension",
+        Part.PLATE,
         WhenClosed.SAME,
         Solved::margin);
   }
@@ -247,12 +309,15 @@ final class ForceMeasure implements Measure {
       return new Reading.None(outside.why());
     }
     Forces.Known known = (Forces.Known) forces;
+    if (!part.isIn(known.sketch())) {
+      return new Reading.None(part.none);
+    }
     boolean closed = known.sketch().line().closed();
     if (closed && whenClosed == WhenClosed.NO_GAP) {
       return new Reading.None("the ends touch, there is no gap to strain");
     }
     if (closed && whenClosed == WhenClosed.SHARED) {
-      return new Reading.None("the ends touch and bear the load with the plate");
+      return new Reading.None("the ends touch and bear the load with the metal");
     }
     if (!closed && whenClosed == WhenClosed.ONLY) {
       return new Reading.None("there is a gap");

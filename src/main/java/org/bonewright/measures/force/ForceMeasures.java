@@ -14,12 +14,14 @@ public final class ForceMeasures {
   public static List<Measure> all(UsualLoads usual) {
     Modelling modelling = new Modelling(new PermittedLoads(usual));
     return List.of(
+        ForceMeasure.boltStress(modelling),
         ForceMeasure.contact(modelling),
         ForceMeasure.enduranceUsed(modelling),
         ForceMeasure.farMovement(modelling),
         ForceMeasure.life(modelling),
         ForceMeasure.margin(modelling),
         ForceMeasure.most(modelling),
+        ForceMeasure.nailStress(modelling),
         ForceMeasure.nearMovement(modelling),
         ForceMeasure.opening(modelling),
         ForceMeasure.shear(modelling),

@@ -15,8 +15,10 @@ import org.bonewright.measures.MissingFact;
  * @param distal length of the distal fragment in mm
  * @param line the line
  * @param plates its plates
+ * @param nail a nail in the canal
  * @param strut a strut in the canal
- * @param facing direction around the bone of the side on which the first plate lies, where told
+ * @param facing direction around the bone from which azimuths are counted: the side on which the
+ *     first plate lies, where that is told, or the front where there is none
  * @param told what it was built from, in a sentence
  */
 record Sketch(
@@ -27,6 +29,7 @@ record Sketch(
     double distal,
     LineSketch line,
     List<PlateSketch> plates,
+    Optional<NailSketch> nail,
     Optional<StrutSketch> strut,
     Optional<Double> facing,
     String told) {
@@ -37,7 +40,8 @@ record Sketch(
 
   /** Return the same without words: constructs that are built alike are then equal. */
   Sketch bare() {
-    return new Sketch(young, outer, cortex, proximal, distal, line, plates, strut, facing, "");
+    return new Sketch(
+        young, outer, cortex, proximal, distal, line, plates, nail, strut, facing, "");
   }
 
   /** Return the same with its line as it is found when it has not united: open, nothing pressed. */
@@ -51,6 +55,7 @@ record Sketch(
             distal,
             LineSketch.NOT_UNITED,
             plates,
+            nail,
             strut,
             facing,
             told)

@@ -8,18 +8,20 @@ import org.bonewright.bone.FractureZone;
 import org.bonewright.bone.PlacedPlate;
 import org.bonewright.casefile.Direction;
 import org.bonewright.casefile.ExternalFixator;
-import org.bonewright.casefile.Nail;
 import org.bonewright.casefile.Strut;
 import org.bonewright.measures.BoneGrades;
 import org.bonewright.measures.MissingFact;
 import org.bonewright.measures.Scene;
 import org.bonewright.measures.force.Sketch.Attempt;
+import org.bonewright.measures.nail.Nails;
 
 /** Makes a sketch of what holds the bone at the end of a subject. */
 final class SketchMaker {
 
   /** What lies beyond the last screw at the least, mm. */
   private static final double BEYOND = 10;
+
+  private static final double FRONT = 0;
 
   private final Scene scene;
   private final List<MissingFact> missing = new ArrayList<>();
@@ -48,29 +50,35 @@ final class SketchMaker {
           ? new Attempt.Outside("the model knows one line, not two apart")
           : new Attempt.Untold(scene.read("two-lines-apart").missing());
     }
-    if (!scene.construct().of(Nail.class).isEmpty()) {
-      return new Attempt.Outside("how a nail rests in its canal is not modelled");
-    }
-    if (scene.certainly("plate-used", "no")) {
-      return new Attempt.Outside("no plate holds the bone");
-    }
     LineMaker lineMaker = new LineMaker(scene);
     Optional<LineSketch> line = lineMaker.line();
     missing.addAll(lineMaker.missing());
     List<PlateSketch> plates = plates();
+    Optional<NailMaker> nailMaker =
+        Nails.nail(scene).map(nail -> new NailMaker(scene, nail, facing().orElse(FRONT)));
+    Optional<String> outside =
+        nailMaker.flatMap(maker -> maker.outside(line.filter(l -> !l.closed()).isPresent()));
+    if (outside.isPresent()) {
+      return new Attempt.Outside(outside.get());
+    }
+    Optional<NailSketch> nail = nailMaker.flatMap(NailMaker::nail);
+    nailMaker.ifPresent(maker -> missing.addAll(maker.missing()));
     if (line.isEmpty() || !missing.isEmpty()) {
       return new Attempt.Untold(missing.stream().distinct().toList());
     }
-    return plates.isEmpty()
-        ? new Attempt.Untold(scene.read("plate-used").missing())
-        : new Attempt.Ready(sketch(line.get(), plates));
+    if (!plates.isEmpty() || nail.isPresent()) {
+      return new Attempt.Ready(sketch(line.get(), plates, nail));
+    }
+    return scene.certainly("plate-used", "no")
+        ? new Attempt.Outside("neither plate nor nail holds the bone")
+        : new Attempt.Untold(scene.read("plate-used").missing());
   }
 
-  private Sketch sketch(LineSketch line, List<PlateSketch> plates) {
+  private Sketch sketch(LineSketch line, List<PlateSketch> plates, Optional<NailSketch> nail) {
     FractureZone zone = scene.zone();
     double length = scene.bone().length().middle();
     double centre = zone.centre().map(Dimension::middle).orElse(length / 2);
-    double reach = reach(plates) + BEYOND;
+    double reach = Math.max(reach(plates), nail.map(NailBuilder::reach).orElse(0.0)) + BEYOND;
     return new Sketch(
         CorticalBone.moduli(BoneGrades.possible(scene.subject())),
         zone.centre().map(scene.bone()::outerAt).orElseGet(scene.bone()::outerAtShaft),
@@ -79,8 +87,9 @@ final class SketchMaker {
         Math.max(reach, length - centre),
         line,
         plates,
+        nail,
         strut(zone),
-        facing(),
+        plates.isEmpty() ? Optional.of(FRONT) : facing(),
         told(line));
   }
 

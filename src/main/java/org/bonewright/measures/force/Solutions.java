@@ -27,7 +27,7 @@ final class Solutions {
           sketch ->
               all(
                   draw ->
-                      new MechanicalModel(new Builder(sketch, draw).build(List.of()))
+                      new MechanicalModel(new Builder(sketch, draw).taut())
                           .stiffness()
                           .filter(Solutions::resists)));
 

@@ -13,8 +13,12 @@ package org.bonewright.measures.force;
  * @param stress largest range of the nominal stress of a plate in MPa, under the load
  * @param steady nominal stress of a plate in MPa from what presses the ends together, where its
  *     range is largest
- * @param use how far the plate uses up what its metal bears for ever; above 1 it breaks in time
- * @param life cycles to failure over cycles to union
+ * @param nail largest range of the nominal stress of a nail in MPa, under the load; 0 where there
+ *     is none
+ * @param bolt the same of its bolts
+ * @param use how far plate, nail or bolts use up what their metal bears for ever; above 1 one of
+ *     them breaks in time
+ * @param life cycles to failure of plate, nail or bolts over cycles to union
  * @param margin pull that the worst screw bears over the pull on it
  * @param opening bending moment in N·m at which the cortex opposite the plate opens; 0 where
  *     nothing presses the ends together
@@ -28,6 +32,8 @@ record Solved(
     double contact,
     double stress,
     double steady,
+    double nail,
+    double bolt,
     double use,
     double life,
     double margin,

@@ -58,7 +58,7 @@ final class Solver {
     if (before.isEmpty() || borne.size() < loads.size()) {
       return Optional.empty();
     }
-    PlateWear wear = new PlateWear(fixed, before.get(), metals(draw));
+    MetalWear wear = new MetalWear(fixed, before.get(), plates(draw), nails(draw));
     borne.forEach(one -> wear.add(one.answer(), one.share()));
     GapMovement gap = worst(borne);
     double widest = 2 * builder.radius();
@@ -71,16 +71,22 @@ final class Solver {
             clipped(gap.shear(), widest),
             builder.strained() > 0 && !held ? PERCENT : strain(borne, builder.strained()),
             held ? contact(builder.lagged(loads), borne) : 0,
-            wear.range(),
-            wear.steady(),
+            wear.plate().range(),
+            wear.plate().steady(),
+            wear.nail().range(),
+            wear.bolt().range(),
             wear.use(),
             Math.max(LITTLE, Math.min(MUCH, wear.cycles() / UnionTime.loads(bone, revision, draw))),
             held ? margin(borne) : Math.min(margin(borne), share(borne, builder.radius())),
             model.openingMoment().orElseGet(builder::lagOpens)));
   }
 
-  private List<Goodman> metals(Draw draw) {
+  private List<Goodman> plates(Draw draw) {
     return sketch.plates().stream().map(plate -> plate.metal().fatigue(draw)).toList();
+  }
+
+  private List<Goodman> nails(Draw draw) {
+    return sketch.nail().stream().map(nail -> nail.metal().fatigue(draw)).toList();
   }
 
   private static GapMovement worst(List<Borne> borne) {

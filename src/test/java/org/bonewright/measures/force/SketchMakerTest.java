@@ -21,6 +21,10 @@ class SketchMakerTest {
     return Taken.of("modelled-line", text);
   }
 
+  private static CaseText nail(String patch) {
+    return CaseText.nailed().at("/operations/0/fixation/0", patch);
+  }
+
   private static CaseText holding(String fixation) {
     return CaseText.plated().at("/operations/0", "{fixation: [" + fixation + "]}");
   }
@@ -40,9 +44,19 @@ class SketchMakerTest {
     }
 
     @Test
-    void is_a_nail() {
-      assertThat(modelled(CaseText.nailed()))
-          .isEqualTo("none: how a nail rests in its canal is not modelled");
+    void is_a_nail_without_bolts_at_one_end() {
+      String free = "none: a nail without bolts at one end: what turns it is not modelled";
+      CaseText one = nail("{bolts: [{end: 'near', atMm: 40}]}");
+      assertThat(modelled(one)).isEqualTo(free);
+      assertThat(modelled(nail("{locking: 'unlocked', bolts: []}"))).isEqualTo(free);
+    }
+
+    @Test
+    void is_a_dynamic_nail_over_a_gap() {
+      CaseText dynamic =
+          nail("{locking: 'dynamic'}").at("/operations/0/reduction", "{gapNearMm: 2, gapFarMm: 2}");
+      assertThat(modelled(dynamic))
+          .isEqualTo("none: a dynamic nail lets the gap close; what follows is not modelled");
     }
 
     @Test
@@ -60,8 +74,8 @@ class SketchMakerTest {
     @ValueSource(
         strings = {"gap-strain", "plate-stress-range", "screw-pull-margin", "opening-moment"})
     void has_no_forces_either(String measure) {
-      assertThat(Taken.of(measure, CaseText.nailed()))
-          .isEqualTo("none: how a nail rests in its canal is not modelled");
+      assertThat(Taken.of(measure, holding("{id: 'f', kind: 'external-fixator'}")))
+          .isEqualTo("none: forces in an external fixator are not modelled");
     }
   }
 
@@ -79,6 +93,19 @@ class SketchMakerTest {
     void just_what_is_missing_of_the_plate(String field) {
       CaseText text = CaseText.plated().without("/operations/0/fixation/0/" + field);
       assertThat(modelled(text)).isEqualTo("unknown, ask " + PLATE + field);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"outerMm", "bolts"})
+    void just_what_is_missing_of_a_nail(String field) {
+      CaseText text = CaseText.nailed().without("/operations/0/fixation/0/" + field);
+      assertThat(modelled(text)).isEqualTo("unknown, ask op-1/fixation/nail-1/" + field);
+    }
+
+    @Test
+    void the_level_of_a_bolt() {
+      CaseText text = CaseText.nailed().without("/operations/0/fixation/0/bolts/2/atMm");
+      assertThat(modelled(text)).isEqualTo("unknown, ask op-1/fixation/nail-1/bolts");
     }
 
     @Test

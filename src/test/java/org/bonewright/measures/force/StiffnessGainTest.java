@@ -90,12 +90,22 @@ class StiffnessGainTest {
   }
 
   @Test
-  void a_nail_before_or_after_has_none() {
-    String nail = CaseText.nailed().tree().at("/operations/0/fixation").toString();
-    String why = "none: how a nail rests in its canal is not modelled";
-    assertThat(Taken.of("stiffness-gain", CaseText.nailed().redone("nail-broken"))).isEqualTo(why);
-    assertThat(Taken.of("stiffness-gain", REDONE.at(STAGE, "{fixation: " + nail + "}")))
-        .isEqualTo(why);
+  void a_fixator_before_or_after_has_none() {
+    String why = "none: forces in an external fixator are not modelled";
+    String fixator = "{fixation: [{id: 'f', kind: 'external-fixator'}]}";
+    assertThat(Taken.of("stiffness-gain", REDONE.at(STAGE, fixator))).isEqualTo(why);
+    assertThat(Taken.of("stiffness-gain", REDONE.at("/operations/0", fixator))).isEqualTo(why);
+  }
+
+  @Test
+  void a_thicker_nail_gains_and_the_same_one_does_not() {
+    CaseText again =
+        CaseText.nailed()
+            .at("/operations/0/reduction", "{gapNearMm: 1, gapFarMm: 1, contactPercent: 0}")
+            .redone("nail-broken");
+    CaseText thicker = again.at(STAGE + "/fixation/0", "{outerMm: 12, reamedMm: 13.5}");
+    assertThat(gains(again)).allMatch(gain -> gain == 1);
+    assertThat(gains(thicker)).allMatch(gain -> gain > 1.05);
   }
 
   @Test
