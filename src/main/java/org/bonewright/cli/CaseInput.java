@@ -8,6 +8,7 @@ import org.bonewright.casefile.reading.Reading;
 final class CaseInput {
 
   private final InputFile file;
+  private byte[] bytes = {};
 
   CaseInput(String name) {
     this.file = new InputFile(name);
@@ -19,13 +20,19 @@ final class CaseInput {
    * @throws Unusable if it cannot be read, or has an error; the message lists every problem
    */
   Reading read() throws Unusable {
-    Reading reading = new Intake().read(file.bytes());
+    bytes = file.bytes();
+    Reading reading = new Intake().read(bytes);
     if (reading.caseFile().isEmpty()) {
       throw file.unusable(
           reading.problems(),
           "Nothing was reviewed. The format is described by: bonewright schema");
     }
     return reading;
+  }
+
+  /** Return the bytes of the file, once it has been read. */
+  byte[] bytes() {
+    return bytes.clone();
   }
 
   /** Return the case of a file that has been read. */

@@ -14,6 +14,7 @@ import picocli.CommandLine.Command;
     versionProvider = Main.Version.class,
     subcommands = {
       ReviewCommand.class,
+      ExplainCommand.class,
       CheckCommand.class,
       DrawCommand.class,
       BoneCommand.class,
@@ -31,6 +32,7 @@ import picocli.CommandLine.Command;
       "",
       "Examples:",
       "  bonewright review case.json              the review, as text",
+      "  bonewright explain case.json plate-span-ratio --on op-2   why one verdict is what it is",
       "  bonewright check case.json --todo        what the file still lacks",
       "  bonewright principles plate-span-ratio   one principle with its sources",
       "  bonewright serve                         the same over HTTP",

@@ -167,7 +167,8 @@ public final class JsonReport {
     lines.forEach(line -> line(array.addObject(), line));
   }
 
-  private static void line(ObjectNode node, Line line) {
+  /** Put a verdict with all that was read into a node. */
+  static void line(ObjectNode node, Line line) {
     node.put("principle", line.principle())
         .put("title", line.title())
         .put("subject", line.subject())

@@ -54,7 +54,7 @@ public final class Reviewer {
     List<Plan> decisive = PlanVerdicts.decisive(caseFile);
     return new Review(
         heading(caseFile),
-        versions(profile),
+        versions(rules, profile),
         RedFlags.of(caseFile, judged.subjects()),
         Summary.of(seen, decisive),
         judged.subjects().stream().map(s -> chapters.chapter(seen, s)).toList(),
@@ -71,7 +71,8 @@ public final class Reviewer {
         decisive.stream().anyMatch(plan -> new PlanVerdicts(judged, plan).leavesCriticalOpen()));
   }
 
-  private Review.Versions versions(Profile profile) {
+  /** Return what reviews with these rules. */
+  static Review.Versions versions(RuleSet rules, Profile profile) {
     return new Review.Versions(
         Engine.VERSION,
         rules.version(),

@@ -56,6 +56,11 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
   }
 
   @ExceptionHandler
+  ProblemDetail elsewhere(NotJudgedThere fault) {
+    return of(HttpStatus.NOT_FOUND, "not-judged-there", "Not judged there", fault.getMessage());
+  }
+
+  @ExceptionHandler
   ProblemDetail unknown(UnknownProfile fault) {
     return of(HttpStatus.BAD_REQUEST, "unknown-profile", "No such profile", fault.getMessage());
   }

@@ -1,0 +1,291 @@
+package org.bonewright.change;
+
+import java.util.List;
+import java.util.NavigableSet;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Moves of plates and their screws. */
+final class PlateMoves {
+
+  private static final String PLATE = "plate";
+  private static final int LONGEST = 4;
+  private static final int FARTHEST = 3;
+
+  private PlateMoves() {}
+
+  /** One more screw in an open hole, then one on each side of the zone. */
+  static Stream<StageEdit> addScrew(ObjectNode stage) {
+    return plates(stage)
+        .boxed()
+        .flatMap(
+            i -> {
+              ObjectNode plate = StageParts.implant(stage, i);
+              List<Integer> free = StageParts.free(plate);
+              Stream<StageEdit> one =
+                  free.stream()
+                      .map(
+                          hole ->
+                              StageParts.with(
+                                  stage,
+                                  i,
+                                  "one more screw in hole "
+                                      + hole
+                                      + " of "
+                                      + StageParts.name(plate),
+                                  changed -> StageParts.addScrew(changed, hole)));
+              return Stream.concat(one, pairs(stage, i, free));
+            });
+  }
+
+  private static Stream<StageEdit> pairs(ObjectNode stage, int index, List<Integer> free) {
+    ObjectNode plate = StageParts.implant(stage, index);
+    int zone = plate.path("place").path("zoneBetweenHoles").path(0).asInt(0);
+    return free.stream()
+        .filter(hole -> hole <= zone)
+        .flatMap(
+            near ->
+                free.stream()
+                    .filter(hole -> hole > zone)
+                    .map(
+                        far ->
+                            StageParts.with(
+                                stage,
+                                index,
+                                "one more screw in each of holes "
+                                    + near
+                                    + " and "
+                                    + far
+                                    + " of "
+                                    + StageParts.name(plate),
+                                changed -> {
+                                  StageParts.addScrew(changed, near);
+                                  StageParts.addScrew(changed, far);
+                                })));
+  }
+
+  /** One screw less. */
+  static Stream<StageEdit> fewerScrews(ObjectNode stage) {
+    return plates(stage)
+        .boxed()
+        .flatMap(
+            i -> {
+              ObjectNode plate = StageParts.implant(stage, i);
+              return StageParts.used(plate).stream()
+                  .map(
+                      hole ->
+                          StageParts.with(
+                              stage,
+                              i,
+                              "no screw in hole " + hole + " of " + StageParts.name(plate),
+                              changed -> StageParts.takeScrew(changed, hole)));
+            });
+  }
+
+  /** A screw next to the zone moved to an open hole on its side. */
+  static Stream<StageEdit> moveInnermost(ObjectNode stage) {
+    return plates(stage)
+        .boxed()
+        .flatMap(
+            i -> {
+              ObjectNode plate = StageParts.implant(stage, i);
+              int zone = plate.path("place").path("zoneBetweenHoles").path(0).asInt(0);
+              NavigableSet<Integer> used = StageParts.used(plate);
+              return Stream.of(used.floor(zone), used.higher(zone))
+                  .filter(java.util.Objects::nonNull)
+                  .flatMap(
+                      from ->
+                          StageParts.free(plate).stream()
+                              .filter(to -> (to <= zone) == (from <= zone))
+                              .map(to -> moved(stage, i, from, to)));
+            });
+  }
+
+  private static StageEdit moved(ObjectNode stage, int index, int from, int to) {
+    return StageParts.with(
+        stage,
+        index,
+        "the screw of hole "
+            + from
+            + " of "
+            + StageParts.name(StageParts.implant(stage, index))
+            + " in hole "
+            + to
+            + " instead",
+        plate -> {
+          StageParts.addScrew(plate, to);
+          StageParts.takeScrew(plate, from);
+        });
+  }
+
+  /** Locking screws in every hole of a locking plate. */
+  static Stream<StageEdit> locking(ObjectNode stage) {
+    return plates(stage)
+        .filter(i -> StageParts.implant(stage, i).path("family").asString("").endsWith("-locking"))
+        .mapToObj(
+            i ->
+                StageParts.with(
+                    stage,
+                    i,
+                    "locking screws in all holes used of "
+                        + StageParts.name(StageParts.implant(stage, i)),
+                    plate ->
+                        StageParts.rows(plate)
+                            .forEach(
+                                row -> {
+                                  row.put("type", "locking");
+                                  if (StageParts.number(row.path("diameterMm")) == 4.5) {
+                                    row.put("diameterMm", 5);
+                                  }
+                                })));
+  }
+
+  /** Every screw through both cortices. */
+  static Stream<StageEdit> bicortical(ObjectNode stage) {
+    return plates(stage)
+        .mapToObj(
+            i ->
+                StageParts.with(
+                    stage,
+                    i,
+                    "all screws of "
+                        + StageParts.name(StageParts.implant(stage, i))
+                        + " through both cortices",
+                    plate -> StageParts.rows(plate).forEach(row -> row.put("cortices", 2))));
+  }
+
+  /** Longer screws. */
+  static Stream<StageEdit> longerScrews(ObjectNode stage) {
+    return IntStream.of(2, 4, 6, 8)
+        .boxed()
+        .flatMap(
+            by ->
+                plates(stage)
+                    .filter(
+                        i ->
+                            StageParts.rows(StageParts.implant(stage, i)).stream()
+                                .anyMatch(row -> row.has("lengthMm")))
+                    .mapToObj(
+                        i ->
+                            StageParts.with(
+                                stage,
+                                i,
+                                "all screws of "
+                                    + StageParts.name(StageParts.implant(stage, i))
+                                    + " longer by "
+                                    + by
+                                    + " mm",
+                                plate -> lengthen(plate, by))));
+  }
+
+  private static void lengthen(ObjectNode plate, int by) {
+    StageParts.rows(plate).stream()
+        .filter(row -> row.has("lengthMm"))
+        .forEach(row -> row.put("lengthMm", StageParts.number(row.path("lengthMm")) + by));
+  }
+
+  /** A plate of one, then of two more holes at each end; screws stay where they are in the bone. */
+  static Stream<StageEdit> longer(ObjectNode stage) {
+    return IntStream.rangeClosed(1, LONGEST)
+        .boxed()
+        .flatMap(
+            more ->
+                plates(stage)
+                    .filter(i -> laid(StageParts.implant(stage, i)))
+                    .mapToObj(
+                        i ->
+                            StageParts.with(
+                                stage,
+                                i,
+                                StageParts.name(StageParts.implant(stage, i))
+                                    + " longer by "
+                                    + more
+                                    + (more == 1 ? " hole" : " holes")
+                                    + " at each end, its end screws there",
+                                plate -> lengthen(plate, more, spacing(plate)))));
+  }
+
+  private static boolean laid(ObjectNode plate) {
+    return plate.has("lengthMm")
+        && plate.path("holes").asInt(0) > 2
+        && plate.path("place").path("zoneBetweenHoles").size() == 2
+        && !StageParts.used(plate).isEmpty();
+  }
+
+  private static double spacing(ObjectNode plate) {
+    return Math.rint(StageParts.number(plate.path("lengthMm")) / plate.path("holes").asInt());
+  }
+
+  private static void lengthen(ObjectNode plate, int more, double spacing) {
+    NavigableSet<Integer> used = StageParts.used(plate);
+    int holes = plate.path("holes").asInt();
+    for (ObjectNode row : StageParts.rows(plate)) {
+      List<Integer> now = StageParts.each(row.path("at")).map(JsonNode::asInt).toList();
+      ArrayNode at = row.putArray("at");
+      for (int hole : now) {
+        boolean end = (hole == used.first() && hole == 1) || (hole == used.last() && hole == holes);
+        at.add(!end ? hole + more : hole == 1 ? 1 : holes + 2 * more);
+      }
+    }
+    plate.put("holes", holes + 2 * more);
+    plate.put("lengthMm", StageParts.number(plate.path("lengthMm")) + 2 * more * spacing);
+    shiftPlugged(plate, more);
+    shiftPlace(plate, more, more * spacing);
+  }
+
+  private static void shiftPlugged(ObjectNode plate, int more) {
+    if (plate.path("plugged").size() > 0) {
+      List<Integer> now = StageParts.each(plate.path("plugged")).map(JsonNode::asInt).toList();
+      ArrayNode plugged = plate.putArray("plugged");
+      now.forEach(hole -> plugged.add(hole + more));
+    }
+  }
+
+  private static void shiftPlace(ObjectNode plate, int holes, double nearer) {
+    ObjectNode place = (ObjectNode) plate.path("place");
+    int first = place.path("zoneBetweenHoles").get(0).asInt() + holes;
+    int second = place.path("zoneBetweenHoles").get(1).asInt() + holes;
+    place.putArray("zoneBetweenHoles").add(first).add(second);
+    if (place.has("firstHoleMm")) {
+      place.put("firstHoleMm", StageParts.number(place.path("firstHoleMm")) - nearer);
+    }
+  }
+
+  /** The plate moved along the bone by whole holes. */
+  static Stream<StageEdit> shifted(ObjectNode stage) {
+    return IntStream.rangeClosed(1, FARTHEST)
+        .boxed()
+        .flatMap(by -> Stream.of(by, -by))
+        .flatMap(
+            by ->
+                plates(stage)
+                    .filter(i -> laid(StageParts.implant(stage, i)))
+                    .filter(i -> staysOver(StageParts.implant(stage, i), by))
+                    .mapToObj(
+                        i ->
+                            StageParts.with(
+                                stage,
+                                i,
+                                StageParts.name(StageParts.implant(stage, i))
+                                    + " moved by "
+                                    + Math.abs(by)
+                                    + (Math.abs(by) == 1 ? " hole" : " holes")
+                                    + (by > 0 ? " towards the near end" : " towards the far end")
+                                    + ", its screws in the same holes",
+                                plate -> shiftPlace(plate, by, by * spacing(plate)))));
+  }
+
+  private static boolean staysOver(ObjectNode plate, int by) {
+    int first = plate.path("place").path("zoneBetweenHoles").get(0).asInt() + by;
+    int second = plate.path("place").path("zoneBetweenHoles").get(1).asInt() + by;
+    return first >= 1 && second <= plate.path("holes").asInt();
+  }
+
+  private static IntStream plates(ObjectNode stage) {
+    return StageParts.implants(stage, PLATE)
+        .filter(i -> !StageParts.rows(StageParts.implant(stage, i)).isEmpty());
+  }
+}

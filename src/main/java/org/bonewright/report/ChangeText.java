@@ -1,0 +1,50 @@
+package org.bonewright.report;
+
+import java.util.List;
+import org.bonewright.change.PlanChange;
+
+/** Changes to a plan, as text. */
+public final class ChangeText {
+
+  private static final String INDENT = "  ";
+
+  private ChangeText() {}
+
+  /** Return what was found, or that nothing was. */
+  public static String render(List<PlanChange> changes) {
+    Page page = new Page();
+    page.title("WHAT COULD BE DRAWN OTHERWISE (options to weigh, not orders)");
+    if (changes.isEmpty()) {
+      page.hanging(
+          INDENT,
+          "Nothing that can be tried out on the file turns this verdict on a plan. Only stages of a"
+              + " plan are changed, by the moves that the principle names.");
+    }
+    for (PlanChange change : changes) {
+      page.hanging(
+          INDENT + "- ",
+          change.stage()
+              + ": "
+              + change.words()
+              + "; then "
+              + change.becomes().word().replace('-', ' ')
+              + ".");
+      change.better().forEach(turned -> page.hanging(INDENT + "    better: ", words(turned)));
+      change.worse().forEach(turned -> page.hanging(INDENT + "    worse:  ", words(turned)));
+      if (change.worse().isEmpty()) {
+        page.line(INDENT + "    worse:  nothing");
+      }
+    }
+    return page.text();
+  }
+
+  private static String words(PlanChange.Turned turned) {
+    return turned.title()
+        + " ("
+        + turned.subject()
+        + "): from "
+        + turned.from().inWords()
+        + " to "
+        + turned.to().inWords();
+  }
+}

@@ -1,0 +1,83 @@
+package org.bonewright.server.rest;
+
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.media.Content;
+import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.parameters.RequestBody;
+import io.swagger.v3.oas.annotations.responses.ApiResponse;
+import io.swagger.v3.oas.annotations.tags.Tag;
+import jakarta.servlet.http.HttpServletRequest;
+import java.io.IOException;
+import java.util.List;
+import org.bonewright.report.ExplanationJson;
+import org.bonewright.report.ExplanationText;
+import org.bonewright.review.Explanation;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.RestController;
+
+/** Explains one verdict on a case that comes with the request; nothing of it is kept. */
+@RestController
+@RequestMapping(path = "/api/explanations", consumes = MediaType.APPLICATION_JSON_VALUE)
+@Tag(name = "Cases")
+class ExplanationResource {
+
+  private final Explanations explanations;
+
+  ExplanationResource(Explanations explanations) {
+    this.explanations = explanations;
+  }
+
+  @PostMapping(produces = MediaType.APPLICATION_JSON_VALUE)
+  @Operation(
+      summary = "Explain a verdict",
+      description =
+          "Tells what was read and how it was worked out, the limits and where they come from,"
+              + " which rule fired or which condition failed, and the sources. The case is not kept."
+              + " Where a plan is named and the principle is judged on its stages, there is one"
+              + " explanation for each. With Accept text/plain the text. Decision support, not a"
+              + " decision.",
+      requestBody =
+          @RequestBody(
+              required = true,
+              description = "A case file, at most 1 MB; its schema is served at /api/schema/case.",
+              content = @Content(schema = @Schema(type = "object"))))
+  @ApiResponse(responseCode = "200", description = "The explanation.")
+  @ApiResponse(
+      responseCode = "404",
+      description = "There is no such principle, or it is not judged there; where it is, is told.",
+      content = @Content(mediaType = MediaType.APPLICATION_PROBLEM_JSON_VALUE))
+  @ApiResponse(
+      responseCode = "413",
+      description = "More than 1 MB.",
+      content = @Content(mediaType = MediaType.APPLICATION_PROBLEM_JSON_VALUE))
+  @ApiResponse(
+      responseCode = "422",
+      description = "The case cannot be used; every problem is listed with its place.",
+      content = @Content(mediaType = MediaType.APPLICATION_PROBLEM_JSON_VALUE))
+  ResponseEntity<byte[]> json(
+      HttpServletRequest request,
+      @RequestParam(name = "principle") String principle,
+      @RequestParam(name = "on") String on)
+      throws IOException, CaseBody.TooLarge, UnusableCase, UnknownPrinciple, NotJudgedThere {
+    return Answer.json(ExplanationJson.render(explained(request, principle, on)));
+  }
+
+  @PostMapping(produces = MediaType.TEXT_PLAIN_VALUE)
+  @Operation(hidden = true)
+  ResponseEntity<byte[]> text(
+      HttpServletRequest request,
+      @RequestParam(name = "principle") String principle,
+      @RequestParam(name = "on") String on)
+      throws IOException, CaseBody.TooLarge, UnusableCase, UnknownPrinciple, NotJudgedThere {
+    return Answer.plain(ExplanationText.render(explained(request, principle, on)));
+  }
+
+  private List<Explanation> explained(HttpServletRequest request, String principle, String on)
+      throws IOException, CaseBody.TooLarge, UnusableCase, UnknownPrinciple, NotJudgedThere {
+    return explanations.of(CaseBody.of(request), principle, on);
+  }
+}
