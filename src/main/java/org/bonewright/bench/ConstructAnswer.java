@@ -67,6 +67,9 @@ final class ConstructAnswer {
     if (bone.nail().isPresent()) {
       limits.add("A nail is not weakened by its holes, and play in them is left out.");
     }
+    if (bone.compression().isPresent()) {
+      limits.add("The far cortex may open later: at a moment up to a quarter larger than told.");
+    }
     if (bone.fracture().filling() instanceof Filling.Touching touching && touching.friction() > 0) {
       limits.add("Friction between bone ends is taken from the whole slide, not step by step.");
     }
