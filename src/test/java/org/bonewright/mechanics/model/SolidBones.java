@@ -63,6 +63,11 @@ final class SolidBones {
       case "squeezed" ->
           Constructs.pressed(Constructs.plated(0, new Filling.Touching(0), locked, SIX), 800, 0);
       case "pressed" -> Constructs.plated(4, open, new Head.Pressed(2000, 5, 0.3), SIX);
+      case "feet" -> {
+        FixedBone pressed = Constructs.plated(4, open, new Head.Pressed(1e6, 5, 0.3), SIX);
+        List<PlateScrew> none = pressed.screws().stream().map(SolidBones::inNoBone).toList();
+        yield with(pressed, pressed.plates(), none, Optional.empty(), Optional.empty());
+      }
       case "titanium" ->
           new FixedBone(
               new Shaft(
@@ -107,6 +112,21 @@ final class SolidBones {
         List.of(),
         Optional.empty(),
         Optional.of(new MetalNail(TITANIUM, HollowCircle.solid(9), bolts)));
+  }
+
+  private static PlateScrew inNoBone(PlateScrew screw) {
+    return new PlateScrew(
+        0,
+        screw.at(),
+        screw.material(),
+        screw.core(),
+        screw.major(),
+        screw.pitch(),
+        0,
+        0,
+        screw.head(),
+        screw.rigid(),
+        screw.stiffens());
   }
 
   private static PlateScrew on(int plate, PlateScrew screw, Material material) {

@@ -114,6 +114,17 @@ class TouchingSolidsTest {
   }
 
   @Test
+  void on_feet_that_are_one_piece_with_the_bone_a_plate_moves_right_within_6_percent() {
+    for (String load : List.of("N", "My")) {
+      holds(-1, 1, "feet", load, IN_PLANE);
+      holds(-1.5, 1, "feet", load, List.of("gap far"));
+      holds(20, 24, "feet", load, List.of("gap near"));
+    }
+    holds(-6, -4, "feet", "Mx", List.of("end dy", "end rx"));
+    holds(-1, 2, "feet", "T", List.of("end dy", "end rz", "gap shear"));
+  }
+
+  @Test
   void where_feet_beside_the_gap_slip_it_moves_right_within_3_percent() {
     holds(-3, 3, "pressed", "N*4", IN_PLANE);
     holds(-3, 3, "pressed", "N*4", GAP);
