@@ -51,6 +51,24 @@ def rod(x, length, z, diameter):
     return (3, gmsh.model.occ.addCylinder(x, 0, z, length, 0, 0, diameter / 2))
 
 
+def plate(side, screws):
+    """A plate (1: towards x, -1: opposite, 0: towards y) and its screws, in one piece."""
+    occ = gmsh.model.occ
+    if side == 0:
+        turned = plate(1, screws)
+        occ.rotate(turned, 0, 0, 0, 0, 0, 1, math.pi / 2)
+        return turned
+    length = HOLES[-1] + OVERHANG
+    start = UNDER if side > 0 else -TOP
+    bar = (3, occ.addBox(start, -WIDTH / 2, -length, THICKNESS, WIDTH, 2 * length))
+    empty = [rod(start - 1, THICKNESS + 2, z, HOLE) for z in HOLES if z not in screws]
+    body = occ.cut([bar], empty)[0] if empty else [bar]
+    # A screw starts inside the plate, whose hole it fills, and ends beyond the far cortex.
+    head = side * (UNDER + THICKNESS / 2)
+    tip = -side * (OUTER / 2 + BEYOND)
+    return occ.fuse(body, [rod(head, tip - head, z, CORE) for z in screws])[0]
+
+
 def footed(screws):
     """A plate on feet that fit the bone; only its holes without a screw are open."""
     occ = gmsh.model.occ
