@@ -4,16 +4,27 @@ import datetime
 import subprocess
 import sys
 
+import deck
 import solid
 
 SIX = [-90, -54, -18, 18, 54, 90]
+NAIL = (9, -130, 111, [-120, -80, 85, 105], 4.5)
 CONSTRUCTS = {
     "short": {"plates": [(1, SIX)]},
     "long": {"plates": [(1, [-90, -54, 54, 90])], "fine": 18},
+    "two": {"plates": [(1, [-90, -54, -36, 36, 54, 90])]},
+    "six": {"plates": [(1, [-90, -72, 72, 90])]},
     "strut": {"plates": [(1, SIX)], "strut": (10.5, 5.5, -70, 75)},
     "opposite": {"plates": [(1, SIX), (-1, [-72, -36, 36, 72])]},
     "bonded": {"plates": [(1, SIX)], "sizes": {"GAP": 0.0}},
-    "meets": {"plates": [(1, SIX)], "sizes": {"GAP": 0.0}, "meets": True},
+    "meets": {
+        "plates": [(1, SIX)], "sizes": {"GAP": 0.0}, "meets": True,
+        "loads": {"even": ["N", "My", "-My"]},
+    },
+    "squeezed": {
+        "plates": [(1, SIX)], "sizes": {"GAP": 0.0}, "meets": True, "squeeze": (800, 0),
+        "loads": {"even": ["P", "N", "-N", "My", "-My", "-N*10", "My*5", "-My*5", "My*3"]},
+    },
     "angle": {"plates": [(1, SIX), (0, [-72, -36, 36, 72])], "whole": True},
     "titanium": {
         "plates": [(1, SIX)],
@@ -21,12 +32,23 @@ CONSTRUCTS = {
             "OUTER": 30.0, "INNER": 16.0, "WIDTH": 16.0, "THICKNESS": 5.5, "METAL": "TITANIUM",
         },
     },
-    "nail": {"nail": (9, -130, 111, [-120, -80, 85, 105], 4.5)},
+    "nail": {"nail": NAIL},
+    "loose": {
+        "nail": NAIL, "loose": True, "round": 8, "slides": NAIL[3],
+        "loads": {"even": ["N", "My"]},
+        "apart": [("BOLTS", "TITANIUM", NAIL[3], 0)],
+    },
+    "feet": {"feet": SIX},
+    "pressed": {
+        "pressed": SIX, "preload": 2000,
+        "apart": [("STEEL", "BONE", SIX, 0.3), ("SCREWS", "STEEL", SIX, 0)],
+        "loads": {"even": ["P", "N*0.5", "My*0.4", "-My*0.4", "N", "N*2", "N*4"]},
+    },
 }
 
 
 def solved(path):
-    """Run ccx; return for each step the movements by set and the forces on the cut."""
+    """Run ccx; return for each step the movements by set and the forces on cut and contacts."""
     subprocess.run(["ccx", path], check=True, stdout=subprocess.DEVNULL)
     steps = {}
     with open(path + ".dat") as file:
@@ -34,15 +56,20 @@ def solved(path):
     for row in rows:
         words = row.split()
         if row.startswith((" displacements", " statistics")):
-            step = steps.setdefault(round(float(words[-1])), {})
+            # Only a step that has come to its end is told at a whole time.
+            step = steps.setdefault(round(float(words[-1]), 6), {})
         if row.startswith(" displacements"):
             here = step.setdefault(words[4], {})
+        elif row.startswith(" statistics for slave"):
+            here = words[4].rstrip(",")
+        elif row.startswith(" statistics"):
+            here = "cut"
         elif len(words) == 4 and words[0].isdigit():
             here[int(words[0])] = tuple(map(float, words[1:]))
         elif "moment about the origin" in row:
             next(rows)
-            step["cut"] = list(map(float, next(rows).split()))
-    return steps
+            step[here] = list(map(float, next(rows).split()))
+    return {round(time): step for time, step in steps.items() if time == round(time)}
 
 
 def solve(matrix, right):
@@ -107,6 +134,19 @@ def cut(printed):
     return {"N": fz, "Mweak": my + axis * fz, "Mstrong": mx, "T": mz - axis * fy}
 
 
+def along(path, step, wanted):
+    """Return the stresses along the bone at some nodes."""
+    blocks, inside, found = 0, False, []
+    with open(path + ".frd") as file:
+        for row in file:
+            if row.startswith(" -4"):
+                inside = "STRESS" in row
+                blocks += inside
+            elif inside and row.startswith(" -1") and blocks == step and int(row[3:13]) in wanted:
+                found.append(float(row[13 + 24 : 13 + 36]))
+    return found
+
+
 def edge(path, step, nodes, hole):
     """Return the largest stress along the plate, tension or pressure, at the edge of a hole."""
     half = solid.HOLE / 2
@@ -115,22 +155,28 @@ def edge(path, step, nodes, hole):
         for n, (x, y, z) in nodes.items()
         if x > solid.UNDER - 0.01 and abs((y * y + (z - hole) ** 2) ** 0.5 - half) < 1e-3
     }
-    blocks, inside, largest = 0, False, 0.0
-    with open(path + ".frd") as file:
-        for row in file:
-            if row.startswith(" -4"):
-                inside = "STRESS" in row
-                blocks += inside
-            elif inside and row.startswith(" -1") and blocks == step and int(row[3:13]) in at_edge:
-                largest = max(largest, abs(float(row[13 + 24 : 13 + 36])))
-    return largest
+    return max(map(abs, along(path, step, at_edge)))
+
+
+def opening_moment(path, construct, size, short):
+    """Return at what My in N·m the pressure at the far cortex is gone, from ends that are one piece."""
+    bonded = construct | {"meets": False, "loads": {"even": ["P", "My"]}, "far": True}
+    nodes, _ = deck.deck(path, bonded, size, short=short)
+    solved(path + "-even")
+    far = {
+        n
+        for n, (x, y, z) in nodes.items()
+        if abs(z) < 1 and abs(y) < 2 and abs(x + (solid.OUTER**2 / 4 - y * y) ** 0.5) < 1e-3
+    }
+    before, after = (sum(along(path + "-even", step, far)) for step in (1, 2))
+    return 2.5 * before / (before - after)
 
 
 IN_PLANE = ["end dx", "end dz", "end ry", "gap near", "gap far", "plate N", "plate Mweak"]
 READ = {
+    "P": ["gap near", "gap far", "plate N", "plate Mweak"],
     "N": IN_PLANE,
     "My": IN_PLANE,
-    "-My": IN_PLANE,
     "Mx": ["end dy", "end rx", "plate Mstrong"],
     "T": ["end dy", "end rz", "gap shear", "plate T"],
 }
@@ -153,31 +199,81 @@ def moved(step, nodes, kind):
         found["gap shear"] = across + radius * abs(apart["rz"])
         found["gap near"] = opening(step, nodes, radius)
         found["gap far"] = opening(step, nodes, -radius)
+    times = 1 if kind == "all" else 2
+    for side, foot in enumerate(sorted(key for key in step if key.startswith("STEEL")), 1):
+        rest = step["SCREWS" + foot[5:]]
+        found[f"foot {side} force"] = times * step[foot][0]
+        found[f"foot {side} along"] = times * step[foot][2]
+        found[f"screw {side} along"] = times * rest[2]
     if "cut" in step:
         found |= {"plate " + key: value for key, value in cut(step["cut"]).items()}
     return found
 
 
+def squeeze(path, construct, size):
+    """Return the strain of the plate that presses bonded ends as wanted: how much, and how it grows."""
+    force, towards = construct["squeeze"]
+    axis = solid.UNDER + solid.THICKNESS / 2
+    bonded = construct | {"meets": False, "loads": {"even": ["P"]}}
+    units = [(-1e-4, 0), (0, 1e-5)]
+    carried = []
+    for number, unit in enumerate(units):
+        nodes, _ = deck.deck(f"{path}-unit{number}", bonded, size, short=unit)
+        step = solved(f"{path}-unit{number}-even")[1]
+        carried.append([cut(step["cut"])[key] for key in ("N", "Mweak")])
+    (a, c), (b, d) = carried
+    moment = force * (axis - towards)
+    whole = a * d - b * c
+    return units[0][0] * (force * d - b * moment) / whole, units[1][1] * (a * moment - c * force) / whole
+
+
+def tighten(path, construct, size):
+    """Return by how much each screw is to shrink, by level, so that its foot presses as wanted."""
+    shrunk = dict.fromkeys(construct["pressed"], -0.03)
+    only = construct | {"loads": {"even": ["P"]}}
+    deck.deck(f"{path}-tight", only, size, shrunk=shrunk)
+    step = solved(f"{path}-tight-even")[1]
+    for side, level in enumerate(sorted(shrunk)):
+        shrunk[level] *= construct["preload"] / abs(2 * step[f"STEEL{side}"][0])
+    return shrunk
+
+
 def table(name, size):
     """Yield the rows of one construct; of the whole bone, not the half."""
-    path = f"{name}-{size:g}"
-    nodes, count = solid.deck(path, CONSTRUCTS[name], size)
+    path, construct, start = f"{name}-{size:g}", CONSTRUCTS[name], {}
+    solid.use(construct)
+    if "squeeze" in construct:
+        start["short"] = squeeze(path, construct, size)
+        moment = opening_moment(f"{path}-far", construct, size, start["short"])
+        yield f"{name},{size:g},P,opening moment,{moment:.6g}"
+    if "preload" in construct:
+        start["shrunk"] = tighten(path, construct, size)
+    nodes, count = deck.deck(path, construct, size, **start)
     yield f"# {name}: elements of {size:g} mm, {3 * count} degrees of freedom"
-    for kind, loads in solid.kinds(CONSTRUCTS[name]).items():
+    for kind, loads in deck.kinds(construct).items():
         steps = solved(f"{path}-{kind}")
+        before = {}
         for number, load in enumerate(loads, 1):
+            if number not in steps:
+                yield f"# {name}, {load}: no rest was found"
+                break
             found = moved(steps[number], nodes, kind)
-            if "fine" in CONSTRUCTS[name] and kind == "even":
-                hole = CONSTRUCTS[name]["fine"]
-                found["hole edge"] = edge(f"{path}-{kind}", number, nodes, hole)
-            for quantity in (BOTH if kind == "all" else READ)[load] + ["hole edge"]:
+            if load == "P":
+                before = {key: of for key, of in found.items() if key[:3] in ("end", "gap")}
+            elif before:
+                found |= {key: found[key] - of for key, of in before.items()}
+            if "fine" in construct and kind == "even":
+                found["hole edge"] = edge(f"{path}-{kind}", number, nodes, construct["fine"])
+            wanted = (BOTH if kind == "all" else READ)[load.lstrip("-").partition("*")[0]]
+            extra = [key for key in found if key.startswith(("foot", "screw", "hole"))]
+            for quantity in wanted + extra:
                 if quantity in found:
                     yield f"{name},{size:g},{load},{quantity},{found[quantity]:.6g}"
 
 
 def main():
     size, names = float(sys.argv[1]), sys.argv[2:] or CONSTRUCTS
-    print(f"# {datetime.date.today()}, gmsh {solid.gmsh.GMSH_API_VERSION}, CalculiX ccx 2.20")
+    print(f"# {datetime.date.today()}, gmsh {deck.gmsh.GMSH_API_VERSION}, CalculiX ccx 2.20")
     for name in names:
         for row in table(name, size):
             print(row, flush=True)

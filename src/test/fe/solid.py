@@ -1,4 +1,4 @@
-"""A plated bone as a solid: one half of it, meshed with quadratic tetrahedra, as decks for CalculiX.
+"""A plated bone as a solid: one half of it, meshed with quadratic tetrahedra.
 
 Half is enough where the plane y = 0 is a mirror. Pull and bending in the plane of plate and bone leave
 both halves alike ("even"); bending across it and torsion turn every movement over ("odd").
@@ -18,16 +18,10 @@ HOLES = [-90, -72, -54, -36, -18, 18, 36, 54, 72, 90]
 OVERHANG, BEYOND = 8.0, 0.3
 # Ends that may meet are meshed apart by this much, and moved together before any load.
 APART = 0.002
-# How steeply ends that meet push, in N/mm for each mm²: so much that it hardly gives.
-HARD = 1e6
-MATERIALS = {
-    "BONE": (15000, 0.3),
-    "STEEL": (193000, 0.3),
-    "TITANIUM": (110000, 0.34),
-    "STRUT": (17000, 0.3),
-}
-
-TINY = 1e-6
+# Under a pressed screw: radius of the foot of the plate, of the ball that is its head, and how far
+# above the underside of the plate that ball has its middle.
+FOOT, BALL, MIDDLE = 5.0, 3.2, 3.0
+SHAFT = 3.0
 
 
 def use(construct):
@@ -36,24 +30,14 @@ def use(construct):
     here.update(USUAL | construct.get("sizes", {}))
     here["MEETS"] = construct.get("meets", False)
     here["WHOLE"] = construct.get("whole", False)
+    # Elements round a full circle, where they must be more than the size asks for.
+    here["ROUND"] = construct.get("round")
     here["UNDER"] = OUTER / 2 + STAND_OFF
     here["TOP"] = UNDER + THICKNESS
     here["HELD"] = -GAP / 2 - PROXIMAL
     here["LOADED"] = GAP / 2 + DISTAL
     here["AREA"] = math.pi / 4 * (OUTER**2 - INNER**2)
     here["SECOND"] = math.pi / 64 * (OUTER**4 - INNER**4)
-
-
-# Traction on the distal face at (x, y); positive My presses the side of the plate.
-EVEN = {
-    "N": lambda x, y: (0, 0, -200 / AREA),
-    "My": lambda x, y: (0, 0, -2500 * x / SECOND),
-}
-PULLED = {"-My": lambda x, y: (0, 0, 2500 * x / SECOND)}
-ODD = {
-    "Mx": lambda x, y: (0, 0, 1000 * y / SECOND),
-    "T": lambda x, y: (-1500 * y / (2 * SECOND), 1500 * x / (2 * SECOND), 0),
-}
 
 
 def tube(outer, inner, start, end):
@@ -85,12 +69,41 @@ def plate(side, screws):
     return occ.fuse(body, [rod(head, tip - head, z, CORE) for z in screws])[0]
 
 
+def footed(screws):
+    """A plate on feet that fit the bone; only its holes without a screw are open."""
+    occ = gmsh.model.occ
+    length = HOLES[-1] + OVERHANG
+    bar = (3, occ.addBox(UNDER, -WIDTH / 2, -length, THICKNESS, WIDTH, 2 * length))
+    feet = [rod(0, UNDER + 1, z, 2 * FOOT) for z in screws]
+    bone = (3, occ.addCylinder(0, 0, -length, 0, 0, 2 * length, OUTER / 2))
+    body = occ.cut(occ.fuse([bar], feet)[0], [bone])[0]
+    empty = [rod(0, TOP + 1, z, HOLE) for z in HOLES if z not in screws]
+    return occ.cut(body, empty)[0]
+
+
+def pressed(screws):
+    """A plate on feet, and screws whose heads are balls in it."""
+    occ = gmsh.model.occ
+    middle = UNDER + MIDDLE
+    ball = lambda z: (3, occ.addSphere(middle, 0, z, BALL))
+    away = [rod(0, TOP + 1, z, HOLE) for z in screws]
+    away += [rod(middle, 5, z, 2 * BALL) for z in screws] + [ball(z) for z in screws]
+    body = occ.cut(footed(screws), away)[0]
+    made = []
+    for z in screws:
+        upper = rod(middle, 5, z, 4 * BALL)
+        head = occ.cut([ball(z)], [upper])[0]
+        tip = -(OUTER / 2 + BEYOND)
+        made += occ.fuse(head, [rod(tip, middle - tip, z, SHAFT)])[0]
+    return body, made
+
+
 def nail(diameter, start, end, bolts, thick):
-    """A solid nail with bolts along x, in one piece."""
+    """A solid nail and its bolts along x."""
     occ = gmsh.model.occ
     body = (3, occ.addCylinder(0, 0, start, 0, 0, end - start, diameter / 2))
     edge = OUTER / 2 + BEYOND
-    return occ.fuse([body], [rod(-edge, 2 * edge, z, thick) for z in bolts])[0]
+    return [body], [rod(-edge, 2 * edge, z, thick) for z in bolts]
 
 
 def build(construct):
@@ -100,7 +113,15 @@ def build(construct):
     for side, screws in construct.get("plates", []):
         metal[METAL] = metal.get(METAL, []) + plate(side, screws)
     if "nail" in construct:
-        metal["TITANIUM"] = nail(*construct["nail"])
+        body, bolts = nail(*construct["nail"])
+        if construct.get("loose"):
+            metal["TITANIUM"], metal["BOLTS"] = occ.cut(body, bolts, removeTool=False)[0], bolts
+        else:
+            metal["TITANIUM"] = occ.fuse(body, bolts)[0]
+    if "feet" in construct:
+        metal[METAL] = footed(construct["feet"])
+    if "pressed" in construct:
+        metal[METAL], metal["SCREWS"] = pressed(construct["pressed"])
     apart = APART if MEETS else GAP
     if apart > 0:
         soft["BONE"] = tube(OUTER, INNER, HELD, -apart / 2) + tube(OUTER, INNER, apart / 2, LOADED)
@@ -129,10 +150,11 @@ def build(construct):
     return materials
 
 
-def mesh(size, fine):
+def mesh(size, fine, far=False):
     """Mesh with elements of this size in the plate, half of it at the screws, twice in the bone.
 
-    Around the hole at the level `fine`, if there is one, they are of a fifth of it.
+    Around the hole at the level `fine`, if there is one, they are of a fifth of it; if wanted, at
+    the far cortex over the fracture of a third.
     """
     field = gmsh.model.mesh.field
     box = field.add("Box")
@@ -156,10 +178,17 @@ def mesh(size, fine):
             "ZCenter": fine, "XAxis": 2 * THICKNESS, "ZAxis": 0,
         }.items():
             field.setNumber(fields[1], key, value)
+    if far:
+        fields.append(field.add("Box"))
+        for key, value in {
+            "VIn": size / 3, "VOut": 2 * size, "XMin": -OUTER, "XMax": -OUTER / 4,
+            "YMin": -1, "YMax": 5, "ZMin": -6, "ZMax": 6, "Thickness": 6,
+        }.items():
+            field.setNumber(fields[-1], key, value)
     least = field.add("Min")
     field.setNumbers(least, "FieldsList", fields)
     field.setAsBackgroundMesh(least)
-    gmsh.option.setNumber("Mesh.MeshSizeFromCurvature", 4 * math.pi * CORE / 2 / size)
+    gmsh.option.setNumber("Mesh.MeshSizeFromCurvature", ROUND or 4 * math.pi * CORE / 2 / size)
     gmsh.option.setNumber("Mesh.MeshSizeExtendFromBoundary", 1)
     gmsh.option.setNumber("Mesh.ElementOrder", 2)
     gmsh.option.setNumber("Mesh.HighOrderOptimize", 1)
@@ -183,128 +212,3 @@ def level(z, inside=0.0):
     return lambda b: (
         abs(b[2] - z) < 1e-3 and abs(b[5] - z) < 1e-3 and b[3] > OUTER / 2 - 0.1 and b[3] < UNDER
     )
-
-
-GAUSS = [
-    (0.223381589678011, (0.108103018168070, 0.445948490915965, 0.445948490915965)),
-    (0.109951743655322, (0.816847572980459, 0.091576213509771, 0.091576213509771)),
-]
-
-
-def nodal(faces, nodes, traction):
-    """Spread a traction over the nodes of the faces, each quadratic triangle by six points."""
-    force = {}
-    for face in faces:
-        points = [nodes[n] for n in face]
-        for weight, corner in GAUSS:
-            for turn in range(3):
-                a, b, c = corner[turn:] + corner[:turn]
-                shape = [a*(2*a-1), b*(2*b-1), c*(2*c-1), 4*a*b, 4*b*c, 4*c*a]
-                by_a = [4*a-1, 0, -(4*c-1), 4*b, -4*b, 4*(c-a)]
-                by_b = [0, 4*b-1, -(4*c-1), 4*a, 4*(c-b), -4*a]
-                dot = lambda f, k: sum(s * p[k] for s, p in zip(f, points))
-                area = abs(dot(by_a, 0) * dot(by_b, 1) - dot(by_a, 1) * dot(by_b, 0)) / 2
-                t = traction(dot(shape, 0), dot(shape, 1))
-                for n, s in zip(face, shape):
-                    old = force.get(n, (0, 0, 0))
-                    force[n] = tuple(o + s * weight * area * f for o, f in zip(old, t))
-    return force
-
-
-def lines(values, per=12):
-    values = list(values)
-    return "\n".join(
-        ", ".join(str(v) for v in values[i : i + per]) for i in range(0, len(values), per)
-    )
-
-
-def kinds(construct):
-    """Return the decks of a construct with their loads."""
-    if construct.get("whole"):
-        return {"all": EVEN | ODD}
-    if construct.get("meets"):
-        return {"even": EVEN | PULLED}
-    return {"even": EVEN, "odd": ODD}
-
-
-def meeting(volumes, faces):
-    """Let the two ends push, without friction, once they meet; they start in touch."""
-    out = []
-    for end in ("PROX", "DIST"):
-        corners = {frozenset(face[:3]) for face in faces[end]}
-        out.append(f"*SURFACE, NAME=S{end}, TYPE=ELEMENT")
-        for volume in sorted(volumes):
-            for _, ids, flat in zip(*gmsh.model.mesh.getElements(3, volume)):
-                for i, element in enumerate(ids):
-                    own = list(map(int, flat[10 * i : 10 * i + 4]))
-                    for side, ends in enumerate([(0, 1, 2), (0, 3, 1), (1, 3, 2), (2, 3, 0)]):
-                        if frozenset(own[e] for e in ends) in corners:
-                            out.append(f"{element}, S{side + 1}")
-    out += [f"*CONTACT PAIR, INTERACTION=PUSH, TYPE=SURFACE TO SURFACE, ADJUST={2 * APART}"]
-    out += ["SPROX, SDIST", "*SURFACE INTERACTION, NAME=PUSH"]
-    out += ["*SURFACE BEHAVIOR, PRESSURE-OVERCLOSURE=LINEAR", f"{HARD:g}, 0.01"]
-    return out
-
-
-def deck(path, construct, size):
-    """Write the decks, such as PATH-even.inp; return all nodes and how many are used."""
-    use(construct)
-    gmsh.initialize()
-    gmsh.option.setNumber("General.Terminal", 0)
-    materials = build(construct)
-    mesh(size, construct.get("fine"))
-    tags, flat, _ = gmsh.model.mesh.getNodes()
-    nodes = {int(t): tuple(flat[3 * i : 3 * i + 3]) for i, t in enumerate(tags)}
-    out, owner, used = ["*NODE, NSET=ALL"], {}, set()
-    elements = []
-    for name, volumes in materials.items():
-        elements.append(f"*ELEMENT, TYPE=C3D10, ELSET={name}")
-        for volume in sorted(volumes):
-            for kind, ids, flat in zip(*gmsh.model.mesh.getElements(3, volume)):
-                assert kind == 11
-                for i, element in enumerate(ids):
-                    own = list(map(int, flat[10 * i : 10 * i + 10]))
-                    own[8], own[9] = own[9], own[8]
-                    used.update(own)
-                    elements.append(f"{element}, " + ", ".join(map(str, own)))
-                    if name == METAL:
-                        owner[int(element)] = own
-    out += [f"{n}, {x:.9g}, {y:.9g}, {z:.9g}" for n, (x, y, z) in nodes.items() if n in used]
-    out += elements
-    for name in materials:
-        young, poisson = MATERIALS[name]
-        out += [f"*MATERIAL, NAME={name}", "*ELASTIC", f"{young}, {poisson}"]
-        out += [f"*SOLID SECTION, ELSET={name}, MATERIAL={name}"]
-    faces = {"END": triangles(level(LOADED)), "HELD": triangles(level(HELD))}
-    apart = APART if MEETS else GAP
-    if apart > 0:
-        faces["PROX"], faces["DIST"] = triangles(level(-apart / 2)), triangles(level(apart / 2))
-    sets = {name: {n for face in found for n in face} for name, found in faces.items()}
-    sets["MIRROR"] = {n for n in used if abs(nodes[n][1]) < TINY} - sets["HELD"]
-    for name, members in sets.items():
-        out += [f"*NSET, NSET={name}", lines(sorted(members))]
-    # Faces of the distal side of the cut only: a cut has two sides.
-    cut = triangles(lambda b: abs(b[2]) < 1e-4 and abs(b[5]) < 1e-4 and b[0] > UNDER - 0.1)
-    corners = {frozenset(face[:3]) for face in cut}
-    read = [f"*NODE PRINT, NSET={name}\nU" for name in faces if name != "HELD"]
-    if cut:
-        out += ["*SURFACE, NAME=CUT"]
-        read += ["*SECTION PRINT, SURFACE=CUT, NAME=CUT", "SOF, SOM"]
-    for element, own in owner.items():
-        for side, ends in enumerate([(0, 1, 2), (0, 3, 1), (1, 3, 2), (2, 3, 0)]):
-            if frozenset(own[e] for e in ends) in corners and max(nodes[n][2] for n in own) > TINY:
-                out.append(f"{element}, S{side + 1}")
-    if MEETS:
-        out += meeting(materials["BONE"], faces)
-    for kind, cases in kinds(construct).items():
-        text = out + ["*BOUNDARY", "HELD, 1, 3"]
-        text += {"even": ["MIRROR, 2, 2"], "odd": ["MIRROR, 1, 1", "MIRROR, 3, 3"], "all": []}[kind]
-        for traction in cases.values():
-            text += ["*STEP", "*STATIC", "*CLOAD, OP=NEW"]
-            for n, force in nodal(faces["END"], nodes, traction).items():
-                text += [f"{n}, {k + 1}, {f:.9g}" for k, f in enumerate(force) if f]
-            text += read + ["*EL FILE", "S", "*END STEP"]
-        with open(f"{path}-{kind}.inp", "w") as file:
-            file.write("\n".join(text) + "\n")
-    gmsh.finalize()
-    return nodes, len(used)

@@ -69,6 +69,9 @@ final class ConstructAnswer {
           "A nail gives no more for its holes; play in them is a question of its own, nailPlay.");
       limits.add("A nail that has met its canal stays there while the load is raised.");
     }
+    if (bone.compression().isPresent()) {
+      limits.add("The far cortex may open later: at a moment up to a quarter larger than told.");
+    }
     if (bone.fracture().filling() instanceof Filling.Touching touching && touching.friction() > 0) {
       limits.add("Friction between bone ends is taken from the whole slide, not step by step.");
     }

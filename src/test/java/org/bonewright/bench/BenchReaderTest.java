@@ -91,6 +91,22 @@ class BenchReaderTest {
     }
 
     @Test
+    void tells_its_stiffness_in_units_that_give_its_movement_back() throws IOException {
+      JsonNode answer = json(answer(Files.readString(PLATE)));
+      JsonNode stiffness = answer.get("stiffness");
+      JsonNode loads = answer.get("loads");
+      // N over N/mm is mm; N·m over N·m/deg is degrees, and the end is told in radians.
+      double pressed = -200 / stiffness.get("axial").asDouble();
+      double bent = Math.toRadians(2.5 / stiffness.get("bendingWeakPlus").asDouble());
+      double across = Math.toRadians(1.0 / stiffness.get("bendingStrong").asDouble());
+      double twisted = Math.toRadians(1.5 / stiffness.get("torsion").asDouble());
+      assertThat(loads.get(0).get("end").get("dz").asDouble()).isCloseTo(pressed, within(1e-9));
+      assertThat(loads.get(1).get("end").get("ry").asDouble()).isCloseTo(bent, within(1e-9));
+      assertThat(loads.get(2).get("end").get("rx").asDouble()).isCloseTo(across, within(1e-9));
+      assertThat(loads.get(2).get("end").get("rz").asDouble()).isCloseTo(twisted, within(1e-9));
+    }
+
+    @Test
     void may_name_all_holes_by_a_word_and_one_kind_of_screw_without_brackets() throws IOException {
       ObjectNode file = (ObjectNode) MAPPER.readTree(Files.readString(PLATE));
       ((ObjectNode) file.get("screws")).put("at", "all");

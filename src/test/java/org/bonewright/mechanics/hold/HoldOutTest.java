@@ -73,6 +73,23 @@ class HoldOutTest {
     assertThat(added.group(0)).isGreaterThan(row.group(0));
   }
 
+  @Property(tries = 300)
+  void a_screw_more_never_lowers_what_a_block_bears_wherever_it_is_pulled(
+      @ForAll @Size(min = 1, max = 6) List<@DoubleRange(min = 200, max = 3000) Double> capacities,
+      @ForAll @DoubleRange(min = -30, max = 150) double more,
+      @ForAll @DoubleRange(min = 200, max = 3000) double capacity,
+      @ForAll @DoubleRange(min = -60, max = 160) double load) {
+    List<Double> at = new java.util.ArrayList<>();
+    capacities.forEach(one -> at.add(18.0 * at.size()));
+    double before = new HoldOut(at, capacities).group(load);
+    List<Double> longer = new java.util.ArrayList<>(at);
+    List<Double> stronger = new java.util.ArrayList<>(capacities);
+    longer.add(more);
+    stronger.add(capacity);
+    assertThat(new HoldOut(longer, stronger).group(load))
+        .isGreaterThanOrEqualTo(before * (1 - 1e-9));
+  }
+
   /** A screw that is pressed cannot strip, but the block counts it both ways. */
   private static boolean presses(
       List<Double> at, double load, double pull, List<Double> capacities) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import org.bonewright.mechanics.construct.BoneStrut;
 import org.bonewright.mechanics.construct.FixedBone;
 import org.bonewright.mechanics.construct.Fracture.Filling;
@@ -32,6 +33,8 @@ final class SolidBones {
     return switch (construct) {
       case "short" -> plated;
       case "long" -> Constructs.plated(4, open, locked, -90, -54, 54, 90);
+      case "two" -> Constructs.plated(4, open, locked, -90, -54, -36, 36, 54, 90);
+      case "six" -> Constructs.plated(4, open, locked, -90, -72, 72, 90);
       case "strut" ->
           with(
               plated,
@@ -57,6 +60,14 @@ final class SolidBones {
       }
       case "bonded" -> Constructs.plated(0, new Filling.Layer(Constructs.BONE), locked, SIX);
       case "meets" -> Constructs.plated(0, new Filling.Touching(0), locked, SIX);
+      case "squeezed" ->
+          Constructs.pressed(Constructs.plated(0, new Filling.Touching(0), locked, SIX), 800, 0);
+      case "pressed" -> Constructs.plated(4, open, new Head.Pressed(2000, 5, 0.3), SIX);
+      case "feet" -> {
+        FixedBone pressed = Constructs.plated(4, open, new Head.Pressed(1e6, 5, 0.3), SIX);
+        List<PlateScrew> none = pressed.screws().stream().map(SolidBones::inNoBone).toList();
+        yield with(pressed, pressed.plates(), none, Optional.empty(), Optional.empty());
+      }
       case "titanium" ->
           new FixedBone(
               new Shaft(
@@ -74,18 +85,8 @@ final class SolidBones {
               Optional.empty(),
               Optional.empty(),
               Optional.empty());
-      case "nail" ->
-          with(
-              plated,
-              List.of(),
-              List.of(),
-              Optional.empty(),
-              Optional.of(
-                  new MetalNail(
-                      TITANIUM,
-                      HollowCircle.solid(9),
-                      List.of(bolt(-120), bolt(-80), bolt(85), bolt(105)),
-                      List.of())));
+      case "nail" -> nailed(plated, true);
+      case "loose" -> nailed(plated, false);
       default -> throw new IllegalArgumentException(construct);
     };
   }
@@ -98,6 +99,34 @@ final class SolidBones {
       Optional<MetalNail> nail) {
     return new FixedBone(
         bone.shaft(), bone.fracture(), plates, screws, strut, nail, Optional.empty());
+  }
+
+  private static FixedBone nailed(FixedBone bone, boolean fixed) {
+    List<MetalNail.Bolt> bolts =
+        DoubleStream.of(-120, -80, 85, 105)
+            .mapToObj(at -> new MetalNail.Bolt(at, 0, TITANIUM, 4.5, fixed, false, false))
+            .toList();
+    return with(
+        bone,
+        List.of(),
+        List.of(),
+        Optional.empty(),
+        Optional.of(new MetalNail(TITANIUM, HollowCircle.solid(9), bolts, List.of())));
+  }
+
+  private static PlateScrew inNoBone(PlateScrew screw) {
+    return new PlateScrew(
+        0,
+        screw.at(),
+        screw.material(),
+        screw.core(),
+        screw.major(),
+        screw.pitch(),
+        0,
+        0,
+        screw.head(),
+        screw.rigid(),
+        screw.stiffens());
   }
 
   private static PlateScrew on(int plate, PlateScrew screw, Material material) {
@@ -113,9 +142,5 @@ final class SolidBones {
         screw.head(),
         screw.rigid(),
         screw.stiffens());
-  }
-
-  private static MetalNail.Bolt bolt(double at) {
-    return new MetalNail.Bolt(at, 0, TITANIUM, 4.5, true, false, false);
   }
 }
