@@ -27,12 +27,13 @@ final class BoltColumn {
   private static final double RIGID = 1e4;
 
   /**
-   * Resists the swing of a nail about its bolt, in N·mm/rad: too soft to count against two bolts. A
-   * bone that hangs on one swings until its canal stops it.
+   * Resists the swing of a nail about its bolt, in N·mm/rad, or where the bolt is fixed in the nail,
+   * of both in the bone: too soft to count against two bolts. A bone that hangs on one swings until
+   * its canal stops it.
    */
   private static final double SWING = 1000;
 
-  /** Keeps the bolt from turning in the cortex, in N·mm/rad. */
+  /** Keeps a bolt that turns in the nail from turning in the cortex as well, in N·mm/rad. */
   private static final double THREADED = 1e6;
 
   /**
@@ -86,7 +87,12 @@ final class BoltColumn {
   private static Six support(MetalNail.Bolt bolt, Shaft shaft) {
     Six held = CortexSupport.springs(shaft.material(), shaft.section(), bolt.diameter(), 1);
     return new Six(
-        held.along(), held.away(), held.across(), THREADED, held.aboutAway(), held.aboutAcross());
+        held.along(),
+        held.away(),
+        held.across(),
+        bolt.fixed() ? SWING : THREADED,
+        held.aboutAway(),
+        held.aboutAcross());
   }
 
   /** The bolt first, then along the nail. */
