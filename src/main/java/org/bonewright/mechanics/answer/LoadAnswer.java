@@ -14,6 +14,8 @@ import org.bonewright.mechanics.construct.Load;
  * @param contact how the bone ends rest; absent where they cannot meet
  * @param plates what each plate carries at its holes and at the fracture
  * @param screws what each screw carries
+ * @param strut what a strut carries at the fracture; absent where none crosses it, or none that a
+ *     screw holds on either side
  * @param events what gave way, in order
  * @param slipCautious share of the load at which the patch next to the fracture would slip if it
  *     carried the whole axial force; absent where no screw presses
@@ -26,6 +28,7 @@ public record LoadAnswer(
     Optional<EndContact> contact,
     List<List<PlateCut>> plates,
     List<ScrewDemand> screws,
+    Optional<StrutCut> strut,
     List<GivingWay> events,
     OptionalDouble slipCautious,
     double reached) {}

@@ -23,6 +23,7 @@ import org.bonewright.mechanics.section.HollowCircle;
  * @param frame all nodes and links
  * @param bone the nodes on the axis of the bone
  * @param plates the plates
+ * @param strut the strut; a line without nodes where there is none
  * @param screws the screws
  * @param patches the patches under pressed screws
  * @param ends the pair of bone ends: along the bone, towards the plate, across. It is a link of the
@@ -32,6 +33,7 @@ record Joined(
     SolvedFrame frame,
     BoneLine bone,
     List<PlateLine> plates,
+    StrutLine strut,
     List<ScrewColumn> screws,
     List<Place> patches,
     Link ends) {
@@ -87,7 +89,7 @@ record Joined(
     }
     return frame
         .hold(bone.held())
-        .map(solved -> new Joined(solved, bone, plates, columns, patches, ends));
+        .map(solved -> new Joined(solved, bone, plates, strut, columns, patches, ends));
   }
 
   private static Link link(

@@ -82,6 +82,7 @@ public final class MechanicalModel {
         after.rest().map(rest -> new EndContact(rest.force(), rest.closed())),
         after.joined().plates().stream().map(plate -> PlateCuts.of(plate, after)).toList(),
         ScrewDemands.of(after),
+        after.joined().strut().cut(before, after),
         end.events().stream().map(this::giving).toList(),
         slipCautious(load),
         end.reached());
