@@ -14,6 +14,7 @@ public final class ForceMeasures {
   public static List<Measure> all(UsualLoads usual) {
     Modelling modelling = new Modelling(new PermittedLoads(usual));
     return List.of(
+        new ContactKept(),
         ForceMeasure.contact(modelling),
         ForceMeasure.enduranceUsed(modelling),
         ForceMeasure.farMovement(modelling),
@@ -26,7 +27,10 @@ public final class ForceMeasures {
         ForceMeasure.steady(modelling),
         ForceMeasure.strain(modelling),
         ForceMeasure.stress(modelling),
+        HoldOutMeasure.mode(modelling),
+        HoldOutMeasure.share(modelling),
         new ModelledLine(),
-        new StiffnessGain(modelling));
+        new StiffnessGain(modelling),
+        new StrutMeasure(modelling));
   }
 }
