@@ -22,6 +22,7 @@ import java.util.Optional;
  * @param overridable whether a surgeon may accept it unmet with a reason
  * @param why the mechanism
  * @param say the words of its verdicts
+ * @param tells what its words tell beside the verdict, and its rule does not judge
  * @param remedy what would clear an unmet verdict
  * @param remedyMoves the kinds of change that this is, as words
  * @param sources where it comes from
@@ -48,6 +49,7 @@ public record Card(
     boolean overridable,
     String why,
     Say say,
+    List<Told> tells,
     String remedy,
     List<String> remedyMoves,
     List<Source> sources,
@@ -114,6 +116,7 @@ public record Card(
         overridable,
         why,
         say,
+        tells,
         remedy,
         remedyMoves,
         sources,
@@ -135,6 +138,16 @@ public record Card(
    * @param notApplicable when it does not apply
    */
   public record Say(String met, Map<String, String> unmet, String notApplicable) {}
+
+  /**
+   * A sentence that is told beside a verdict, for its own sake: nothing hangs on it. It is left out
+   * where there is nothing to read.
+   *
+   * @param of the measure that it tells
+   * @param with the verdicts that it stands beside
+   * @param say the sentence, with {@code {it}} for what was read
+   */
+  public record Told(String of, List<VerdictKind> with, String say) {}
 
   /**
    * Where a principle comes from.

@@ -8,6 +8,7 @@ import org.bonewright.principles.Card.Limit;
 import org.bonewright.principles.Card.Say;
 import org.bonewright.principles.Card.Source;
 import org.bonewright.principles.Card.SubjectKind;
+import org.bonewright.principles.Card.Told;
 
 /**
  * Reads cards. A card is part of the program, so that a fault in one is an exception, not advice.
@@ -47,6 +48,7 @@ final class CardReader {
             text.yes("overridable"),
             text.text("why"),
             say(text.part("say").orElseThrow(() -> new IllegalStateException(id + ": no say"))),
+            text.parts("tells").stream().map(CardReader::told).toList(),
             text.text("remedy"),
             text.texts("remedyMoves"),
             text.parts("sources").stream().map(CardReader::source).toList(),
@@ -63,6 +65,13 @@ final class CardReader {
         .forEach(
             name -> {
               throw new IllegalStateException(id + ": a need and a limit are both called " + name);
+            });
+    card.tells().stream()
+        .map(Card.Told::of)
+        .filter(of -> card.needs().containsKey(of) || card.needs().containsValue(of))
+        .forEach(
+            of -> {
+              throw new IllegalStateException(id + ": it judges what it only tells: " + of);
             });
     return card;
   }
@@ -105,6 +114,16 @@ final class CardReader {
     Say say = new Say(text.text("met"), text.named("unmet"), text.text("notApplicable"));
     text.done();
     return say;
+  }
+
+  private static Told told(CardText text) {
+    Told told =
+        new Told(
+            text.text("of"),
+            text.texts("with").stream().map(VerdictKind::of).toList(),
+            text.text("say"));
+    text.done();
+    return told;
   }
 
   static Source source(CardText text) {

@@ -80,6 +80,7 @@ public final class Judge {
     Map<String, Reading> readings = new TreeMap<>();
     card.needs()
         .forEach((need, measure) -> readings.put(need, read(measure, subject, scenes, counts)));
+    card.tells().forEach(told -> readings.put(told.of(), read(told.of(), subject, scenes, counts)));
     Worlds former = rules.worlds(card);
     List<World> worlds = former.of(readings);
     return new Pending(
@@ -114,6 +115,21 @@ public final class Judge {
     return pending.stream().map(p -> judgement(p, verdicts)).toList();
   }
 
+  /** What is only told is left out where it is not told, or there is nothing to tell. */
+  private static Map<String, Reading> toTell(
+      Card card, Map<String, Reading> readings, Verdict verdict) {
+    Map<String, Reading> left = new TreeMap<>(readings);
+    for (Card.Told told : card.tells()) {
+      Reading reading = readings.get(told.of());
+      if (reading instanceof Reading.None
+          || reading instanceof Reading.Unknown
+          || !told.with().contains(verdict.kind())) {
+        left.remove(told.of());
+      }
+    }
+    return left;
+  }
+
   private Judgement judgement(Pending p, Verdicts verdicts) {
     CardVerdict joined =
         new CardVerdict(rules.worlds(p.card()), p.worlds(), verdicts, p.readings());
@@ -126,7 +142,7 @@ public final class Judge {
         Precedence.baseSeverity(verdict),
         List.of(),
         List.of(),
-        p.readings(),
+        toTell(p.card(), p.readings(), verdict),
         LimitsHere.of(p.card(), p.worlds()),
         Turns.of(verdict.kind(), p.worlds(), p.neighbours(), verdicts),
         joined.share(verdict, p.whateverTheModel()));

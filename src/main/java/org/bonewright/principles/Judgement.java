@@ -17,7 +17,7 @@ import org.bonewright.measures.Reading;
  *     one may have; empty otherwise
  * @param steps the steps of severity, in order
  * @param labels labels such as "infection comes first"
- * @param readings what was read, by need
+ * @param readings what was read, by need; what is told beside the verdict, by the id of its measure
  * @param limits the limits that hold here, by name; a range where they hang on what is not known
  * @param turns where a single input, changed, would turn the verdict
  * @param share how many samples give the verdict, where a mechanical model has a part in it

@@ -16,6 +16,8 @@ public final class Wording {
 
   private static final Pattern SLOT = Pattern.compile("\\{([a-zA-Z][a-zA-Z0-9]*)}");
 
+  private static final String IT = "{it}";
+
   private final Function<String, Definition> definitions;
 
   /** Make the wording for a rule set. */
@@ -23,8 +25,12 @@ public final class Wording {
     this.definitions = rules::definition;
   }
 
-  /** Return one or two sentences: what was found, with its numbers and limits. */
+  /** Return a few sentences: what was found, with its numbers and limits, and what is told. */
   public String of(Judgement judgement) {
+    return said(judgement) + told(judgement);
+  }
+
+  private String said(Judgement judgement) {
     Card.Say say = judgement.card().say();
     if (judgement.verdict() instanceof Verdict.Unmet unmet) {
       return unmet(judgement, unmet);
@@ -34,6 +40,17 @@ public final class Wording {
       case NOT_APPLICABLE -> filled(say.notApplicable(), judgement, "");
       case UNKNOWN, UNMET -> "Cannot be judged: " + asked(judgement);
     };
+  }
+
+  /** Return the sentences beside the verdict, each after a space, of what there is to tell. */
+  private String told(Judgement judgement) {
+    StringBuilder told = new StringBuilder();
+    for (Card.Told each : judgement.card().tells()) {
+      Optional.ofNullable(judgement.readings().get(each.of()))
+          .map(reading -> reading.shown(definitions.apply(each.of()).shownUnit()))
+          .ifPresent(shown -> told.append(' ').append(each.say().replace(IT, shown)));
+    }
+    return told.toString();
   }
 
   private String unmet(Judgement judgement, Verdict.Unmet unmet) {

@@ -48,6 +48,7 @@ public final class CatalogueJson {
     ArrayNode needs = root.putArray("needs");
     card.needs()
         .forEach((need, measure) -> needs.addObject().put("name", need).put("measure", measure));
+    texts(root, "tells", card.tells().stream().map(Card.Told::of).toList());
     ArrayNode limits = root.putArray("limits");
     rules.published(card).limits().forEach((name, limit) -> limit(limits.addObject(), name, limit));
     texts(root, "grades", card.grades().stream().map(Severity::word).toList());

@@ -3,7 +3,7 @@ package org.bonewright.report;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
-import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.bonewright.bone.Dimension;
 import org.bonewright.measures.Definition;
 import org.bonewright.principles.Card;
@@ -118,11 +118,8 @@ public final class CatalogueText {
     page.hanging("", card.statement());
     page.title("Why").hanging("  ", card.why());
     page.title("What it reads");
-    card.needs()
-        .forEach(
-            (need, measure) ->
-                page.hanging(
-                    "  ", need + ": " + rules.definition(measure).title() + " [" + measure + "]"));
+    card.needs().forEach((need, measure) -> page.hanging("  ", need + ": " + named(measure)));
+    card.tells().forEach(told -> page.hanging("  ", "told, not judged: " + named(told.of())));
     page.title("Limits");
     rules.published(card).limits().forEach((name, limit) -> limit(page, name, limit));
     local(page, card);
@@ -140,6 +137,10 @@ public final class CatalogueText {
     page.line("Reviewed by: " + card.reviewedBy() + ". Since rule set " + card.since() + ".");
     page.line("In the profiles: " + String.join(", ", profiles(rules, card)) + ".");
     return page.text();
+  }
+
+  private String named(String measure) {
+    return rules.definition(measure).title() + " [" + measure + "]";
   }
 
   private void local(Page page, Card card) {
@@ -200,7 +201,12 @@ public final class CatalogueText {
   /** Return the measures that a principle reads. */
   public String measures(Card card) {
     return "\n"
-        + measures(new TreeSet<>(card.needs().values()).stream().map(rules::definition).toList());
+        + measures(
+            Stream.concat(card.needs().values().stream(), card.tells().stream().map(Card.Told::of))
+                .distinct()
+                .sorted()
+                .map(rules::definition)
+                .toList());
   }
 
   private static String measures(Collection<Definition> definitions) {

@@ -33,7 +33,11 @@ final class ForceMaker {
           "endurance-used",
           "metal-life-over-union",
           "screw-pull-margin",
-          "stiffness-gain");
+          "hold-out-share",
+          "hold-out-mode",
+          "strut-share",
+          "stiffness-gain",
+          "hole-weakening");
 
   /** Stiffness within a twentieth is the same. */
   private static final double SAME = 0.95;
@@ -104,8 +108,8 @@ final class ForceMaker {
   }
 
   private static ForceTable.Cell cell(Reading reading) {
-    boolean number = reading instanceof Reading.Sampled || reading instanceof Reading.Amount;
-    return new ForceTable.Cell(number ? reading.shown() : "–", reading.working());
+    boolean told = !(reading instanceof Reading.None || reading instanceof Reading.Unknown);
+    return new ForceTable.Cell(told ? reading.shown() : "–", reading.working());
   }
 
   /** Of ends that touch there is something to say where a gain was computed. */

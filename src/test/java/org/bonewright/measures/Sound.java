@@ -85,7 +85,9 @@ public final class Sound {
   private static boolean exact(Reading reading) {
     return reading instanceof Reading.None
         || reading instanceof Reading.Sampled // its assumptions may be beyond any file
-        || (reading instanceof Reading.Amount amount && amount.min() == amount.max())
-        || (reading instanceof Reading.Word word && word.possible().size() == 1);
+        || (reading instanceof Reading.Amount amount
+            && (amount.min() == amount.max() || amount.kind() == Kind.MODEL))
+        || (reading instanceof Reading.Word word
+            && (word.possible().size() == 1 || word.kind() == Kind.MODEL));
   }
 }

@@ -87,6 +87,16 @@ class CardsTest {
             });
   }
 
+  @ParameterizedTest
+  @MethodSource(AllCells.NAMED)
+  void what_it_tells_beside_is_a_measure_and_stands_beside_a_verdict_that_it_gives(Card card) {
+    for (Card.Told told : card.tells()) {
+      assertThat(AllCells.RULES.definition(told.of()).id()).isEqualTo(told.of());
+      assertThat(told.with()).as(card.id()).isNotEmpty().isSubsetOf(card.verdicts());
+      assertThat(slots(told.say())).as(card.id()).containsExactly("it");
+    }
+  }
+
   private static List<String> slots(String text) {
     assertThat(text.replaceAll(SLOT.pattern(), "")).doesNotContain("{", "}");
     return SLOT.matcher(text).results().map(slot -> slot.group(1)).toList();
@@ -134,7 +144,9 @@ class CardsTest {
                     card.remedy(),
                     card.say().met(),
                     card.say().notApplicable()),
-                card.say().unmet().values().stream()))
+                Stream.concat(
+                    card.say().unmet().values().stream(),
+                    card.tells().stream().map(Card.Told::say))))
         .as(card.id())
         .allMatch(sentence -> sentence.endsWith("."));
   }

@@ -30,6 +30,7 @@ class SentencesTest {
     texts.add(card.say().met());
     texts.add(card.say().notApplicable());
     texts.addAll(card.say().unmet().values());
+    card.tells().forEach(told -> texts.add(told.say()));
     card.disputed().map(Card.Dispute::view).ifPresent(texts::add);
     return texts;
   }

@@ -26,6 +26,7 @@ final class TestCards {
         true,
         "",
         new Card.Say("", Map.of(), ""),
+        List.of(),
         "",
         List.of(),
         List.of(),

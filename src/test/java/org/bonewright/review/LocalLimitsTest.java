@@ -223,6 +223,7 @@ class LocalLimitsTest {
         card.overridable(),
         card.why(),
         card.say(),
+        card.tells(),
         card.remedy(),
         card.remedyMoves(),
         card.sources(),

@@ -11,7 +11,8 @@ import org.bonewright.measures.load.LoadMeasures;
 /** One number of what a construct does under load. */
 final class ForceMeasure implements Measure {
 
-  private static final List<String> INPUTS =
+  /** What the construct and its load are made from. */
+  static final List<String> INPUTS =
       List.of(
           LoadMeasures.STATED,
           "bone/sections",

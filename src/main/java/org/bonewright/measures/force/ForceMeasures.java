@@ -15,6 +15,7 @@ public final class ForceMeasures {
     Modelling modelling = new Modelling(new PermittedLoads(usual));
     return List.of(
         ForceMeasure.boltStress(modelling),
+        new ContactKept(),
         ForceMeasure.contact(modelling),
         ForceMeasure.enduranceUsed(modelling),
         ForceMeasure.farMovement(modelling),
@@ -28,7 +29,10 @@ public final class ForceMeasures {
         ForceMeasure.steady(modelling),
         ForceMeasure.strain(modelling),
         ForceMeasure.stress(modelling),
+        HoldOutMeasure.mode(modelling),
+        HoldOutMeasure.share(modelling),
         new ModelledLine(),
-        new StiffnessGain(modelling));
+        new StiffnessGain(modelling),
+        new StrutMeasure(modelling));
   }
 }

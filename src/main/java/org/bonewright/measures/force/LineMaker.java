@@ -24,7 +24,7 @@ import org.bonewright.measures.Scene;
 final class LineMaker {
 
   /** Below this the ends touch, mm. */
-  private static final double TOUCH = 0.1;
+  static final double TOUCH = 0.1;
 
   private static final double LEAST_GAPS = 0.25;
   private static final double HALF_RING = 50;

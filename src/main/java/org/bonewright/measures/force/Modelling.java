@@ -13,6 +13,7 @@ final class Modelling {
 
   private final PermittedLoads permitted;
   private final Solutions solutions = new Solutions();
+  private final HoldOuts holdOuts = new HoldOuts();
 
   /** Begin with these loads. */
   Modelling(PermittedLoads permitted) {
@@ -24,13 +25,21 @@ final class Modelling {
     return scene.once(
         "forces",
         () -> {
-          List<Loading> loads = permitted.of(scene).stream().map(Loading::of).toList();
           List<MissingFact> asks =
               permitted.missing(scene).stream()
                   .filter(fact -> !fact.field().equals(LoadMeasures.STATED))
                   .toList();
-          return Forces.of(scene, loads, asks, solutions);
+          return Forces.of(scene, loads(scene), asks, solutions);
         });
+  }
+
+  private List<Loading> loads(Scene scene) {
+    return permitted.of(scene).stream().map(Loading::of).toList();
+  }
+
+  /** Return how a construct lets go; empty where the model has no answer. */
+  Optional<List<LetGo>> holdOut(Scene scene, Forces.Known known) {
+    return holdOuts.of(known, loads(scene));
   }
 
   /** Return how stiff a construct is; empty where the model has too few answers. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.bonewright.bone.Dimension;
 import org.bonewright.measures.MissingFact;
+import org.bonewright.measures.force.PlateSketch.Screw;
 
 /**
  * A construct as far as the case file tells it, ready to be built under any set of assumptions.
@@ -60,6 +61,17 @@ record Sketch(
             facing,
             told)
         : this;
+  }
+
+  /** Return whether all screws of its plates are locked in them. */
+  boolean locked() {
+    return plates.stream().flatMap(plate -> plate.screws().stream()).allMatch(Screw::locked);
+  }
+
+  /** Return whether some screws are locked and some pressed. */
+  boolean mixed() {
+    return !locked()
+        && plates.stream().flatMap(plate -> plate.screws().stream()).anyMatch(Screw::locked);
   }
 
   /** What came of the attempt to make a sketch. */

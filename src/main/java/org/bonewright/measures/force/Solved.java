@@ -22,6 +22,7 @@ package org.bonewright.measures.force;
  * @param margin pull that the worst screw bears over the pull on it
  * @param opening bending moment in N·m at which the cortex opposite the plate opens; 0 where
  *     nothing presses the ends together
+ * @param strut percentage of the bending at the line that a strut in the canal carries
  */
 record Solved(
     double near,
@@ -37,4 +38,5 @@ record Solved(
     double use,
     double life,
     double margin,
-    double opening) {}
+    double opening,
+    double strut) {}

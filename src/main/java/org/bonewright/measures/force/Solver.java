@@ -78,7 +78,8 @@ final class Solver {
             wear.use(),
             Math.max(LITTLE, Math.min(MUCH, wear.cycles() / UnionTime.loads(bone, revision, draw))),
             held ? margin(borne) : Math.min(margin(borne), share(borne, builder.radius())),
-            model.openingMoment().orElseGet(builder::lagOpens)));
+            model.openingMoment().orElseGet(builder::lagOpens),
+            StrutShare.of(borne)));
   }
 
   private List<Goodman> plates(Draw draw) {

@@ -15,6 +15,8 @@ import org.bonewright.mechanics.construct.Load;
  * @param plates what each plate carries at its holes and at the fracture
  * @param screws what each screw carries
  * @param nail what a nail and its bolts carry; absent where there is none
+ * @param strut what a strut carries at the fracture; absent where none crosses it, or none that a
+ *     screw holds on either side
  * @param events what gave way, in order
  * @param slipCautious share of the load at which the patch next to the fracture would slip if it
  *     carried the whole axial force; absent where no screw presses
@@ -28,6 +30,7 @@ public record LoadAnswer(
     List<List<PlateCut>> plates,
     List<ScrewDemand> screws,
     Optional<NailAnswer> nail,
+    Optional<StrutCut> strut,
     List<GivingWay> events,
     OptionalDouble slipCautious,
     double reached) {}

@@ -23,6 +23,7 @@ import org.bonewright.mechanics.section.HollowCircle;
  * @param frame all nodes and links
  * @param bone the nodes on the axis of the bone
  * @param plates the plates
+ * @param strut the strut; a line without nodes where there is none
  * @param screws the screws
  * @param nail the nail, if there is one
  * @param spots where something may change: the patches under pressed screws, then the rests of a
@@ -34,6 +35,7 @@ record Joined(
     SolvedFrame frame,
     BoneLine bone,
     List<PlateLine> plates,
+    StrutLine strut,
     List<ScrewColumn> screws,
     Optional<NailLine> nail,
     List<Spot> spots,
@@ -93,7 +95,7 @@ record Joined(
     }
     return frame
         .hold(bone.held())
-        .map(solved -> new Joined(solved, bone, plates, columns, nail, spots, ends));
+        .map(solved -> new Joined(solved, bone, plates, strut, columns, nail, spots, ends));
   }
 
   private static Link link(

@@ -1,14 +1,17 @@
 package org.bonewright.mechanics.model;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.bonewright.mechanics.answer.StrutCut;
 import org.bonewright.mechanics.construct.BoneStrut;
 import org.bonewright.mechanics.construct.PlateScrew;
 import org.bonewright.mechanics.frame.Beams;
 import org.bonewright.mechanics.frame.Frame;
 import org.bonewright.mechanics.frame.Link;
+import org.bonewright.mechanics.frame.Six;
 import org.bonewright.mechanics.frame.Vector;
 import org.bonewright.mechanics.section.BeamStiffness;
 
@@ -25,6 +28,10 @@ final class StrutLine {
 
   private final Optional<BoneStrut> strut;
   private final LevelNodes nodes;
+  private final List<Stretch> stretches = new ArrayList<>();
+
+  /** A stretch between two levels, with the index of its link. */
+  private record Stretch(double from, double to, int link) {}
 
   StrutLine(Frame frame, Optional<BoneStrut> strut, List<PlateScrew> screws) {
     this.strut = strut;
@@ -46,7 +53,30 @@ final class StrutLine {
 
   private void lay(Frame frame, BoneStrut inside, NavigableMap<Double, Double> stiff) {
     BeamStiffness solid = inside.section().of(inside.material());
-    nodes.eachStretch((from, to) -> frame.link(beam(from, to, stiff, solid)));
+    nodes.eachStretch(
+        (from, to) ->
+            stretches.add(new Stretch(from, to, frame.link(beam(from, to, stiff, solid)))));
+  }
+
+  /**
+   * Return what a load adds to it at the fracture; empty where no stretch crosses that.
+   *
+   * @param before how the bone stands before the load
+   * @param after how it stands under it
+   */
+  Optional<StrutCut> cut(Answer before, Answer after) {
+    return stretches.stream()
+        .filter(stretch -> stretch.from() < 0 && stretch.to() > 0)
+        .findFirst()
+        .map(
+            stretch -> {
+              Six far = after.force(stretch.link()).minus(before.force(stretch.link()));
+              return new StrutCut(
+                  far.along(),
+                  far.aboutAway() - stretch.to() * far.across(),
+                  far.aboutAcross() + stretch.to() * far.away(),
+                  far.aboutAlong());
+            });
   }
 
   private Link beam(
