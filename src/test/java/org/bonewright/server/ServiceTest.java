@@ -152,6 +152,48 @@ class ServiceTest {
   }
 
   @Nested
+  class Explanations {
+
+    private static final Path FEMUR = Path.of("cases/demo/femur-three-operations/case.json");
+
+    private static HttpResponse<byte[]> explained(String query, String accept) throws Exception {
+      return post("/api/explanations?" + query, accept, Files.readAllBytes(FEMUR));
+    }
+
+    @Test
+    void tell_rules_limits_and_sources() throws Exception {
+      JsonNode one =
+          JSON.readTree(explained("principle=plate-span-ratio&on=op-1", "application/json").body())
+              .path("explanations")
+              .path(0);
+      assertThat(one.path("subject").asString()).isEqualTo("op-1");
+      assertThat(one.path("rules").isEmpty()).isFalse();
+      assertThat(one.path("limits").isEmpty()).isFalse();
+      assertThat(one.path("verdict").path("sources").isEmpty()).isFalse();
+    }
+
+    @Test
+    void tell_as_text_what_would_turn_a_verdict_on_a_plan() throws Exception {
+      HttpResponse<byte[]> answer =
+          explained("principle=five-deep-samples&on=plan-a&changes=true", "text/plain");
+      assertThat(answer.statusCode()).isEqualTo(200);
+      assertThat(new String(answer.body(), StandardCharsets.UTF_8))
+          .contains("WHAT COULD BE DRAWN OTHERWISE", "five deep samples");
+    }
+
+    @Test
+    void of_what_is_not_there_are_a_problem_that_says_what_is() throws Exception {
+      HttpResponse<byte[]> elsewhere =
+          explained("principle=plate-span-ratio&on=op-9", "application/json");
+      assertThat(elsewhere.statusCode()).isEqualTo(404);
+      assertThat(JSON.readTree(elsewhere.body()).path("detail").asString()).contains("op-1");
+      assertThat(explained("principle=nobody&on=op-1", "application/json").statusCode())
+          .isEqualTo(404);
+      assertThat(explained("on=op-1", "application/json").statusCode()).isEqualTo(400);
+    }
+  }
+
+  @Nested
   class Profiles {
 
     @Test
@@ -284,6 +326,7 @@ class ServiceTest {
     assertThat(paths.propertyNames())
         .containsExactlyInAnyOrder(
             "/api/reviews",
+            "/api/explanations",
             "/api/checks",
             "/api/principles",
             "/api/principles/{id}",

@@ -27,9 +27,9 @@ final class BoltColumn {
   private static final double RIGID = 1e4;
 
   /**
-   * Resists the swing of a nail about its bolt, in N·mm/rad, or where the bolt is fixed in the nail,
-   * of both in the bone: too soft to count against two bolts. A bone that hangs on one swings until
-   * its canal stops it.
+   * Resists the swing of a nail about its bolt, in N·mm/rad, or where the bolt is fixed in the
+   * nail, of both in the bone: too soft to count against two bolts. A bone that hangs on one swings
+   * until its canal stops it.
    */
   private static final double SWING = 1000;
 

@@ -9,6 +9,9 @@ import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
+import org.bonewright.change.PlanChange;
+import org.bonewright.report.ChangeText;
 import org.bonewright.report.ExplanationJson;
 import org.bonewright.report.ExplanationText;
 import org.bonewright.review.Explanation;
@@ -38,7 +41,8 @@ class ExplanationResource {
           "Tells what was read and how it was worked out, the limits and where they come from,"
               + " which rule fired or which condition failed, and the sources. The case is not kept."
               + " Where a plan is named and the principle is judged on its stages, there is one"
-              + " explanation for each. With Accept text/plain the text. Decision support, not a"
+              + " explanation for each. With changes=true the moves that the principle names are"
+              + " tried on the plan, which takes some seconds. With Accept text/plain the text. Decision support, not a"
               + " decision.",
       requestBody =
           @RequestBody(
@@ -61,9 +65,12 @@ class ExplanationResource {
   ResponseEntity<byte[]> json(
       HttpServletRequest request,
       @RequestParam(name = "principle") String principle,
-      @RequestParam(name = "on") String on)
+      @RequestParam(name = "on") String on,
+      @RequestParam(name = "changes", defaultValue = "false") boolean changes)
       throws IOException, CaseBody.TooLarge, UnusableCase, UnknownPrinciple, NotJudgedThere {
-    return Answer.json(ExplanationJson.render(explained(request, principle, on)));
+    byte[] body = CaseBody.of(request);
+    List<Explanation> found = explanations.of(body, principle, on);
+    return Answer.json(ExplanationJson.render(found, offered(body, found, changes)));
   }
 
   @PostMapping(produces = MediaType.TEXT_PLAIN_VALUE)
@@ -71,13 +78,17 @@ class ExplanationResource {
   ResponseEntity<byte[]> text(
       HttpServletRequest request,
       @RequestParam(name = "principle") String principle,
-      @RequestParam(name = "on") String on)
+      @RequestParam(name = "on") String on,
+      @RequestParam(name = "changes", defaultValue = "false") boolean changes)
       throws IOException, CaseBody.TooLarge, UnusableCase, UnknownPrinciple, NotJudgedThere {
-    return Answer.plain(ExplanationText.render(explained(request, principle, on)));
+    byte[] body = CaseBody.of(request);
+    List<Explanation> found = explanations.of(body, principle, on);
+    return Answer.plain(
+        ExplanationText.render(found)
+            + offered(body, found, changes).map(ChangeText::render).orElse(""));
   }
 
-  private List<Explanation> explained(HttpServletRequest request, String principle, String on)
-      throws IOException, CaseBody.TooLarge, UnusableCase, UnknownPrinciple, NotJudgedThere {
-    return explanations.of(CaseBody.of(request), principle, on);
+  private Optional<List<PlanChange>> offered(byte[] body, List<Explanation> found, boolean wanted) {
+    return wanted ? Optional.of(explanations.changes(body, found)) : Optional.empty();
   }
 }

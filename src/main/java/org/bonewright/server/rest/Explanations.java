@@ -4,6 +4,8 @@ import java.util.List;
 import org.bonewright.casefile.CaseFile;
 import org.bonewright.casefile.checking.Intake;
 import org.bonewright.casefile.reading.Reading;
+import org.bonewright.change.ChangeFinder;
+import org.bonewright.change.PlanChange;
 import org.bonewright.review.Explainer;
 import org.bonewright.review.Explanation;
 import org.springframework.stereotype.Component;
@@ -14,10 +16,12 @@ class Explanations {
 
   private final Rulebook rulebook;
   private final Explainer explainer;
+  private final ChangeFinder finder;
 
   Explanations(Rulebook rulebook) {
     this.rulebook = rulebook;
     this.explainer = new Explainer(rulebook.rules());
+    this.finder = new ChangeFinder(rulebook.rules());
   }
 
   /**
@@ -42,5 +46,13 @@ class Explanations {
       throw new NotJudgedThere(principle, on, explained.judgedOn(principle));
     }
     return found;
+  }
+
+  /** Return the changes to the plan that turn these verdicts; the case was read before. */
+  List<PlanChange> changes(byte[] body, List<Explanation> found) {
+    return found.stream()
+        .map(Explanation::line)
+        .flatMap(line -> finder.changes(body, line.principle(), line.subject()).stream())
+        .toList();
   }
 }
