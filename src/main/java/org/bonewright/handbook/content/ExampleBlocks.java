@@ -72,7 +72,7 @@ final class ExampleBlocks {
         .flatMap(each -> each)
         .map(Expected::of)
         .filter(expected -> expected.limit().filter(limit::equals).isPresent())
-        .forEach(expected -> severities.addAll(expected.severities()));
+        .forEach(expected -> expected.severity().ifPresent(severities::add));
     return severities;
   }
 

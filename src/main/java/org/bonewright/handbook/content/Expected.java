@@ -1,6 +1,5 @@
 package org.bonewright.handbook.content;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -12,9 +11,10 @@ import org.bonewright.principles.Severity;
  *
  * @param words the verdict in words, without the limit
  * @param limit the limit or need that decides, where it is unmet
- * @param severities how grave it is, where it is unmet
+ * @param severity how grave the limit makes it, where it is unmet; of a range the gravest, since
+ *     the milder may come of another limit
  */
-record Expected(String words, Optional<String> limit, List<Severity> severities) {
+record Expected(String words, Optional<String> limit, Optional<Severity> severity) {
 
   private static final Pattern UNMET = Pattern.compile("unmet (\\w+)(?: to (\\w+))? (\\w+)");
   private static final Pattern UNKNOWN = Pattern.compile("unknown(?: at worst (\\w+))?");
@@ -32,16 +32,16 @@ record Expected(String words, Optional<String> limit, List<Severity> severities)
       return new Expected(
           "unmet, " + from.word() + to.map(grave -> " to " + grave.word()).orElse(""),
           Optional.of(unmet.group(3)),
-          to.map(grave -> List.of(from, grave)).orElse(List.of(from)));
+          Optional.of(to.orElse(from)));
     }
     Matcher unknown = UNKNOWN.matcher(shorthand);
     if (unknown.matches()) {
       String worst = Optional.ofNullable(unknown.group(1)).map(w -> ", at worst " + w).orElse("");
-      return new Expected("unknown" + worst, Optional.empty(), List.of());
+      return new Expected("unknown" + worst, Optional.empty(), Optional.empty());
     }
     return switch (shorthand) {
-      case "met" -> new Expected("met", Optional.empty(), List.of());
-      case "not-applicable" -> new Expected("not applicable", Optional.empty(), List.of());
+      case "met" -> new Expected("met", Optional.empty(), Optional.empty());
+      case "not-applicable" -> new Expected("not applicable", Optional.empty(), Optional.empty());
       default -> throw new IllegalArgumentException("no verdict: " + shorthand);
     };
   }
