@@ -55,6 +55,10 @@ class ArchitectureTest {
           .definedBy("org.bonewright.drawing..")
           .layer("page")
           .definedBy("org.bonewright.page")
+          .layer("markup")
+          .definedBy("org.bonewright.markup")
+          .layer("handbook")
+          .definedBy("org.bonewright.handbook..")
           .layer("server")
           .definedBy("org.bonewright.server..")
           .layer("cli")
@@ -84,10 +88,16 @@ class ArchitectureTest {
           .whereLayer("change")
           .mayOnlyAccessLayers("casefile", "reading", "checking", "measures", "principles")
           .whereLayer("report")
-          .mayOnlyAccessLayers("change", "review", "principles", "measures", "bone")
+          .mayOnlyAccessLayers("change", "review", "principles", "measures", "bone", "markup")
           .whereLayer("drawing")
           .mayOnlyAccessLayers("casefile", "bone", "measures")
           .whereLayer("page")
+          .mayOnlyBeAccessedByLayers("server", "cli")
+          .whereLayer("markup")
+          .mayNotAccessAnyLayer()
+          .whereLayer("handbook")
+          .mayOnlyAccessLayers("casefile", "bone", "measures", "principles", "markup")
+          .whereLayer("handbook")
           .mayOnlyBeAccessedByLayers("server", "cli")
           .whereLayer("server")
           .mayOnlyBeAccessedByLayers("cli")
@@ -153,6 +163,26 @@ class ArchitectureTest {
           .dependOnClassesThat(
               resideInAnyPackage("java.net..", "javax.net..").and(not(type(URI.class))))
           .because("nothing entered leaves the machine; a URI is only a name");
+
+  @ArchTest
+  static final ArchRule only_the_handbook_to_print_knows_how_a_pdf_is_made =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("org.bonewright.handbook.pdf")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("com.openhtmltopdf..", "org.apache.pdfbox..", "org.apache.fontbox..")
+          .because("what a page says does not hang on how it is printed");
+
+  @ArchTest
+  static final ArchRule what_the_handbook_says_knows_no_markup =
+      noClasses()
+          .that()
+          .resideInAnyPackage("org.bonewright.handbook.model", "org.bonewright.handbook.content")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("org.bonewright.markup", "org.bonewright.handbook.html..")
+          .because("pages and print show the same, each in its own way");
 
   @ArchTest
   static final ArchRule only_the_server_knows_its_framework =

@@ -21,6 +21,7 @@ import picocli.CommandLine.Command;
       PrinciplesCommand.class,
       SiteCommand.class,
       MechanicsCommand.class,
+      HandbookCommand.class,
       SchemaCommand.class,
       ServeCommand.class,
       WarmUpCommand.class

@@ -31,7 +31,7 @@ public final class FailureTable {
    * @param toWeeks where it ends, in weeks; infinite for the last
    * @param causes causes of cards
    */
-  private record Window(double fromWeeks, double toWeeks, List<String> causes) {
+  public record Window(double fromWeeks, double toWeeks, List<String> causes) {
 
     boolean touches(Dimension weeks) {
       return weeks.max() >= fromWeeks && weeks.min() < toWeeks;
@@ -95,6 +95,16 @@ public final class FailureTable {
    */
   public boolean isTechnical(String cause) {
     return technical.contains(cause);
+  }
+
+  /** Return what commonly brings an operation down by when it does, from the first weeks on. */
+  public List<Window> windows() {
+    return windows;
+  }
+
+  /** Return the causes that lie in what the surgeon built. */
+  public List<String> technical() {
+    return technical;
   }
 
   /** Return every cause that is named. */

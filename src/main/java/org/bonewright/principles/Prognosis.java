@@ -35,7 +35,7 @@ public final class Prognosis {
    * @param say the result in one sentence
    * @param source where it comes from
    */
-  private record Entry(
+  public record Entry(
       String bone, Optional<Way> way, Optional<Boolean> graft, String say, Card.Source source) {
 
     boolean fits(BoneName name, Way planned, boolean withGraft) {
@@ -72,6 +72,16 @@ public final class Prognosis {
             CardReader.source(source));
     text.done();
     return entry;
+  }
+
+  /** Return every published result on file, in the order in which the first that fits is taken. */
+  public List<Entry> entries() {
+    return entries;
+  }
+
+  /** Return what is said beside each result. */
+  public String caution() {
+    return caution;
   }
 
   /**

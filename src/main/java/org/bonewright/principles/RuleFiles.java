@@ -13,11 +13,13 @@ import java.util.TreeMap;
 
 /**
  * The rule files as they were when Bonewright was built: cards, rules and the list of families, by
- * path. Examples are left out; they decide nothing.
+ * path. Examples and the glossary are left out; they decide nothing.
  */
 final class RuleFiles {
 
   private static final String ROOT = "rules/";
+  private static final String EXAMPLES = ".examples.yaml";
+  private static final String GLOSSARY = "glossary.yaml";
 
   private final Map<String, String> texts = new TreeMap<>();
 
@@ -29,9 +31,19 @@ final class RuleFiles {
     text("index.txt")
         .lines()
         .map(String::strip)
-        .filter(path -> !path.isEmpty() && !path.endsWith(".examples.yaml"))
+        .filter(path -> !path.isEmpty() && !path.endsWith(EXAMPLES) && !path.equals(GLOSSARY))
         .forEach(path -> files.texts.put(path, text(path)));
     return files;
+  }
+
+  /** Return the text of the examples of a principle, in the folder of its family. */
+  static String examples(Family family, String id) {
+    return text(family.id() + "/" + id + EXAMPLES);
+  }
+
+  /** Return the text of the glossary. */
+  static String glossary() {
+    return text(GLOSSARY);
   }
 
   /** Return the paths that end so, sorted. */

@@ -12,8 +12,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.bonewright.casefile.checking.Intake;
+import org.bonewright.handbook.HandbookSite;
 import org.bonewright.page.ReviewPage;
 import org.bonewright.principles.RuleSet;
 import org.bonewright.report.JsonReport;
@@ -27,6 +29,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
@@ -271,6 +274,47 @@ class ServiceTest {
       JsonNode result = JSON.readTree(answer.body());
       assertThat(result.path("usable").asBoolean()).isFalse();
       assertThat(result.path("problems")).isNotEmpty();
+    }
+  }
+
+  @Nested
+  class The_handbook {
+
+    @Test
+    void is_byte_for_byte_what_the_command_line_writes() throws Exception {
+      Map<String, String> files = HandbookSite.of(RuleSet.built()).files();
+      for (String path :
+          List.of("index.html", "principles/plate-span-ratio.html", "search-index.js")) {
+        HttpResponse<byte[]> answer = get("/handbook/" + path);
+        assertThat(answer.statusCode()).isEqualTo(200);
+        assertThat(new String(answer.body(), StandardCharsets.UTF_8)).isEqualTo(files.get(path));
+      }
+      assertThat(get("/handbook/").body()).isEqualTo(get("/handbook/index.html").body());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+      "/handbook/, text/html;charset=UTF-8",
+      "/handbook/handbook.css, text/css;charset=UTF-8",
+      "/handbook/search.js, text/javascript;charset=UTF-8"
+    })
+    void says_what_each_file_is(String path, String type) throws Exception {
+      assertThat(get(path).headers().firstValue("content-type")).hasValue(type);
+    }
+
+    @Test
+    void is_found_without_the_last_stroke() throws Exception {
+      HttpResponse<byte[]> answer = get("/handbook");
+      assertThat(answer.statusCode()).isEqualTo(302);
+      assertThat(answer.headers().firstValue("location")).hasValue("/handbook/");
+    }
+
+    @Test
+    void says_that_it_has_no_such_page() throws Exception {
+      HttpResponse<byte[]> answer = get("/handbook/principles/none.html");
+      assertThat(answer.statusCode()).isEqualTo(404);
+      assertThat(JSON.readTree(answer.body()).path("detail").asString()).contains("/handbook/");
+      assertThat(get("/handbook/../../etc/passwd").statusCode()).isIn(400, 404);
     }
   }
 

@@ -1,6 +1,7 @@
 package org.bonewright.report.html;
 
 import java.util.List;
+import org.bonewright.markup.Markup;
 import org.bonewright.review.History;
 
 /** What the operations so far teach together. */

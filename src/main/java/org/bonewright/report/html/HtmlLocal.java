@@ -2,6 +2,7 @@ package org.bonewright.report.html;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.bonewright.markup.Markup;
 import org.bonewright.review.LocalLimits;
 
 /** What a site has set, as a section of the page. */

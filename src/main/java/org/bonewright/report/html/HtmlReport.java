@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import org.bonewright.markup.Markup;
 import org.bonewright.principles.Severity;
 import org.bonewright.report.QuestionText;
 import org.bonewright.review.Question;

@@ -3,6 +3,7 @@ package org.bonewright.report.html;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.bonewright.markup.Markup;
 import org.bonewright.principles.Severity;
 import org.bonewright.principles.VerdictKind;
 import org.bonewright.review.Chapter;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import org.bonewright.markup.Markup;
 import org.bonewright.principles.Severity;
 import org.bonewright.principles.VerdictKind;
 import org.bonewright.review.Chapter;

@@ -66,6 +66,11 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
   }
 
   @ExceptionHandler
+  ProblemDetail unknown(UnknownPage fault) {
+    return of(HttpStatus.NOT_FOUND, "unknown-page", "No such page", fault.getMessage());
+  }
+
+  @ExceptionHandler
   ProblemDetail internal(RuntimeException fault) {
     LOG.error("fault of the program: {}", fault.getClass().getName(), fault);
     return of(

@@ -1,4 +1,4 @@
-package org.bonewright.report.html;
+package org.bonewright.markup;
 
 import java.io.StringWriter;
 import java.util.List;
@@ -6,13 +6,14 @@ import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
 
-/** Writes HTML in the syntax of XML, so that no text of a case file can become markup. */
-final class Markup {
+/** Writes HTML in the syntax of XML, so that no text of a case or a card can become markup. */
+public final class Markup {
 
   private final StringWriter text = new StringWriter();
   private final XMLStreamWriter out;
 
-  Markup() {
+  /** Begin with nothing written. */
+  public Markup() {
     try {
       out = XMLOutputFactory.newFactory().createXMLStreamWriter(text);
     } catch (XMLStreamException e) {
@@ -21,14 +22,14 @@ final class Markup {
   }
 
   /** Write to the end of an element what the content writes. */
-  Markup in(String element, String classes, Runnable content) {
+  public Markup in(String element, String classes, Runnable content) {
     open(element, "class", classes);
     content.run();
     return close();
   }
 
   /** Write to the end of an element what the content writes. */
-  Markup in(String element, Runnable content) {
+  public Markup in(String element, Runnable content) {
     open(element);
     content.run();
     return close();
@@ -39,7 +40,7 @@ final class Markup {
    *
    * @param label what it is, for those who do not see it
    */
-  Markup wide(String label, Runnable content) {
+  public Markup wide(String label, Runnable content) {
     open("div", "class", "wide", "tabindex", "0", "role", "region", "aria-label", label);
     content.run();
     return close();
@@ -53,7 +54,7 @@ final class Markup {
    * @param columns the heads of the others
    * @param rows writes the rows
    */
-  Markup wideTable(String label, String first, List<String> columns, Runnable rows) {
+  public Markup wideTable(String label, String first, List<String> columns, Runnable rows) {
     return wide(
         label,
         () -> {
@@ -70,7 +71,7 @@ final class Markup {
   }
 
   /** Begin an element; attributes are given by name and value, in turn. */
-  Markup open(String element, String... attributes) {
+  public Markup open(String element, String... attributes) {
     try {
       out.writeStartElement(element);
       for (int i = 0; i < attributes.length; i += 2) {
@@ -83,7 +84,7 @@ final class Markup {
   }
 
   /** End the element begun last. */
-  Markup close() {
+  public Markup close() {
     try {
       out.writeEndElement();
       return this;
@@ -93,17 +94,17 @@ final class Markup {
   }
 
   /** Write an element that holds a text and nothing else. */
-  Markup say(String element, String words) {
+  public Markup say(String element, String words) {
     return open(element).words(words).close();
   }
 
   /** Write an element of a class that holds a text and nothing else. */
-  Markup say(String element, String classes, String words) {
+  public Markup say(String element, String classes, String words) {
     return open(element, "class", classes).words(words).close();
   }
 
   /** Write a list with one text an entry; nothing where there is none. */
-  Markup list(String element, List<String> entries) {
+  public Markup list(String element, List<String> entries) {
     if (!entries.isEmpty()) {
       in(element, () -> entries.forEach(entry -> say("li", entry)));
     }
@@ -111,7 +112,7 @@ final class Markup {
   }
 
   /** Write a text. */
-  Markup words(String words) {
+  public Markup words(String words) {
     try {
       out.writeCharacters(words);
       return this;
@@ -121,7 +122,7 @@ final class Markup {
   }
 
   /** Write markup that our own writers made, as it is. */
-  Markup made(String markup) {
+  public Markup made(String markup) {
     words("");
     try {
       out.flush();
@@ -133,7 +134,7 @@ final class Markup {
   }
 
   /** Return everything written. */
-  String text() {
+  public String text() {
     try {
       out.flush();
     } catch (XMLStreamException e) {
