@@ -15,7 +15,7 @@ final class DemandText {
 
   private static final int MOST_IN_FULL = 2;
   private static final int MOST_CRITICAL = 4;
-  private static final int MOST_LEARNT = 4;
+  private static final int MOST_LEARNT = 2;
   private static final int MOST_OPEN = 3;
 
   private final Page page;
@@ -112,7 +112,7 @@ final class DemandText {
       String worst =
           TitlesBySeverity.atWorst(
               open.stream().map(PlanDemands.Demand::answer).toList(), MOST_OPEN);
-      page.hanging("  ?     ", worst + " (see what to find out first).");
+      page.hanging("  ?     ", worst + ".");
     }
   }
 

@@ -19,7 +19,7 @@ final class StoryText {
   private static final int MOST_BESIDE = 1;
 
   private static final int MOST_OPEN = 2;
-  private static final int MOST_NESTED = 3;
+  private static final int MOST_NESTED = 2;
 
   private final Page page;
   private final boolean verbose;
@@ -122,7 +122,7 @@ final class StoryText {
             .limit(shown)
             .toList();
     int more = all.size() - shown;
-    return TitlesBySeverity.of(gravest) + (more == 0 ? "" : "; and " + more + " more");
+    return TitlesBySeverity.of(gravest) + (more == 0 ? "" : "; " + more + " more");
   }
 
   /** The title of the account says that the failure mode places what fits. */

@@ -171,12 +171,17 @@ public final class TextReport {
     List<String> lines =
         assumptions.stream()
             .limit(shown)
-            .map(a -> a.what() + " (" + String.join(", ", a.subjects()) + ")")
+            .map(a -> told(a.what()) + " (" + String.join(", ", a.subjects()) + ")")
             .toList();
     String more =
         shown < assumptions.size()
             ? "; and " + (assumptions.size() - shown) + " more with --verbose"
             : "";
     page.line("").hanging("ASSUMED: ", String.join("; ", lines) + more);
+  }
+
+  /** What it was made from is told in full only. */
+  private String told(String assumption) {
+    return verbose ? assumption : assumption.replaceFirst(": .*", "");
   }
 }

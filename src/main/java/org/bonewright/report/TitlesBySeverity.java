@@ -50,11 +50,11 @@ final class TitlesBySeverity {
     }
     int more = gravestFirst.size() - named.size();
     if (more > 0) {
-      parts.add(more + " more, " + severity(gravestFirst.get(most)).word() + " at worst");
+      parts.add(more + " more " + severity(gravestFirst.get(most)).word());
     }
     int mild = open.size() - gravestFirst.size();
     if (mild > 0) {
-      parts.add(mild + (parts.isEmpty() ? "" : " more") + ", minor at worst");
+      parts.add(parts.isEmpty() ? mild + ", minor at worst" : mild + " more minor");
     }
     return String.join("; ", parts);
   }

@@ -130,6 +130,7 @@ class WholeHandbookTest {
             card.say().unmet().values().stream())
         .filter(sentence -> !sentence.equals("Always applies."))
         .forEach(sentence -> said.addAll(withoutGaps(sentence)));
+    card.tells().forEach(told -> said.addAll(withoutGaps(told.say())));
     card.remedyMoves().forEach(move -> said.add(RULES.moves().words().get(move)));
     card.sources().forEach(source -> said.add(lastWords(source.text())));
     card.disputed().ifPresent(dispute -> said.add(dispute.view()));
@@ -146,7 +147,7 @@ class WholeHandbookTest {
   void shows_every_component_of_a_card_so_that_a_new_one_is_not_forgotten() {
     assertThat(Card.class.getRecordComponents())
         .as("shown by PrinciplePage; a new field needs its place there, and in the test above")
-        .hasSize(24);
+        .hasSize(25);
     assertThat(Promise.class.getRecordComponents()).hasSize(9);
     assertThat(Definition.class.getRecordComponents()).hasSize(6);
   }

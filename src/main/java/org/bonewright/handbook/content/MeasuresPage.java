@@ -11,6 +11,7 @@ import org.bonewright.handbook.model.Page;
 import org.bonewright.handbook.model.Section;
 import org.bonewright.handbook.model.Text;
 import org.bonewright.measures.Definition;
+import org.bonewright.principles.Card;
 import org.bonewright.principles.RuleSet;
 
 /** The page of measures: what each is, how it is obtained, and who reads it. */
@@ -59,12 +60,14 @@ final class MeasuresPage {
     return Places.sorted(title).substring(0, 1).toUpperCase(Locale.ROOT);
   }
 
+  private static boolean reads(Card card, String measure) {
+    return card.needs().containsValue(measure)
+        || card.tells().stream().anyMatch(told -> told.of().equals(measure));
+  }
+
   private Section measure(Definition measure) {
     List<Text> users =
-        rules.cards().stream()
-            .filter(card -> card.needs().containsValue(measure.id()))
-            .map(Places::link)
-            .toList();
+        rules.cards().stream().filter(card -> reads(card, measure.id())).map(Places::link).toList();
     return Section.of(
         measure.id(),
         measure.title(),

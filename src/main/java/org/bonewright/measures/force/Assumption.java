@@ -7,7 +7,7 @@ package org.bonewright.measures.force;
  */
 enum Assumption {
   LOAD("how large the load is"),
-  SIDE("to which side the load bends"),
+  SIDE("the side under tension"),
   GAP("how wide the gap is"),
   BONE("how stiff and strong the bone is"),
   PLATE("how thick plate or nail is"),

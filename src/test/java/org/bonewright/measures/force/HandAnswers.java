@@ -25,6 +25,7 @@ final class HandAnswers {
         Optional.empty(),
         List.of(cuts),
         screws,
+        Optional.empty(),
         strut,
         List.of(),
         OptionalDouble.empty(),
