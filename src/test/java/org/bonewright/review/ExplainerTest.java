@@ -93,9 +93,14 @@ class ExplainerTest {
 
   @Test
   void a_condition_that_failed_is_named_with_its_limit() {
-    Explanation met = only(CaseText.plated(), "screws-inner-not-too-close", "op-1");
+    Explanation explanation = only(CaseText.plated(), "plate-span-ratio", "op-1");
 
-    assertThat(met.rules()).isNotEmpty();
+    assertThat(explanation.rules().stream().flatMap(rule -> rule.conditions().stream()))
+        .anySatisfy(
+            condition -> {
+              assertThat(condition.holds()).isEqualTo(Holds.NEVER);
+              assertThat(condition.words()).containsPattern("(below|at least) [0-9.]+");
+            });
   }
 
   @Test

@@ -23,7 +23,7 @@ import org.junit.jupiter.api.Test;
 /** What holds of every review, whatever the history. */
 class RandomHistoriesTest {
 
-  private static final int FEW = 2_000;
+  private static final int FEW = 1_000;
   private static final int MANY = 20_000;
 
   /** One in so many is reviewed twice. */

@@ -37,6 +37,14 @@ final class EngagedThread implements Measure {
     if (scene.plates().isEmpty()) {
       return Plates.noPlate(scene);
     }
+    Optional<PlacedPlate> untold =
+        scene.plates().stream().filter(placed -> placed.plate().screws().isEmpty()).findFirst();
+    if (untold.isPresent()) {
+      String id = untold.get().plate().id();
+      return Reading.unknown(
+          scene.missing(
+              "fixation/" + id + "/screws", "Which holes of " + id + " hold which screw?"));
+    }
     double least = WHOLE;
     double most = WHOLE;
     List<String> screws = new ArrayList<>();
