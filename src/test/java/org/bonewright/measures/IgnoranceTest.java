@@ -192,10 +192,10 @@ class IgnoranceTest {
    */
   private static double width(Reading reading) {
     if (reading instanceof Reading.Amount amount) {
-      return amount.max() - amount.min();
+      return amount.kind() == Kind.MODEL ? 0 : amount.max() - amount.min();
     }
     if (reading instanceof Reading.Word word) {
-      return word.possible().size() - 1;
+      return word.kind() == Kind.MODEL ? 0 : word.possible().size() - 1;
     }
     return reading instanceof Reading.Unknown ? Double.POSITIVE_INFINITY : 0;
   }
