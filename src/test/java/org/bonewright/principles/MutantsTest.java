@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.bonewright.principles.PlainRule.Fault;
 import org.bonewright.principles.PlainTest.Comparison;
@@ -34,11 +35,12 @@ class MutantsTest {
   @ParameterizedTest
   @MethodSource(AllCells.NAMED)
   void every_mutant_of_a_rule_changes_a_cell(Card card) {
+    List<PlainRule> rules = PLAIN.of(card.id());
     List<String> survivors = new ArrayList<>();
-    for (Mutant mutant : mutants(PLAIN.of(card.id()))) {
+    for (Mutant mutant : mutants(rules)) {
       boolean changes =
           AllCells.of(card).stream()
-              .anyMatch(world -> !judge(mutant.rules(), world).equals(AllCells.said(world)));
+              .anyMatch(world -> !said(mutant.rules(), world).equals(said(rules, world)));
       if (!changes) {
         survivors.add(mutant.what());
       }
@@ -46,7 +48,15 @@ class MutantsTest {
     assertThat(survivors).isEmpty();
   }
 
-  private static WorldVerdict judge(List<PlainRule> rules, World world) {
+  /**
+   * What rules say of a world.
+   *
+   * @param verdict the verdict
+   * @param faults every limit that is not kept
+   */
+  private record Said(WorldVerdict verdict, Map<String, Severity> faults) {}
+
+  private static Said said(List<PlainRule> rules, World world) {
     Verdicts verdicts = new Verdicts();
     for (PlainRule rule : rules) {
       if (rule.fires(world)) {
@@ -56,7 +66,7 @@ class MutantsTest {
                 () -> verdicts.applies(world));
       }
     }
-    return verdicts.of(world);
+    return new Said(verdicts.of(world), verdicts.faults(world));
   }
 
   private static List<Mutant> mutants(List<PlainRule> rules) {
