@@ -23,7 +23,7 @@ sealed interface Forces {
     Reading reading(ToDoubleFunction<Solved> number) {
       List<Double> values = answers.samples().stream().map(number::applyAsDouble).toList();
       return new Reading.Sampled(
-          Middle.of(values), values, working(), Decides.of(values, answers.draws()), asks);
+          Middle.of(values), values, working(), Decides.among(answers.draws()).of(values), asks);
     }
 
     private String working() {

@@ -84,7 +84,7 @@ final class StiffnessGain implements Measure {
     }
     Gain nominal = new Gain(before.nominal(), after.nominal());
     return new Reading.Sampled(
-        Middle.of(gains), gains, nominal.shown(), Decides.of(gains, draws), List.of());
+        Middle.of(gains), gains, nominal.shown(), Decides.among(draws).of(gains), List.of());
   }
 
   /**

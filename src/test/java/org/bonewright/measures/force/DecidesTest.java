@@ -13,7 +13,7 @@ class DecidesTest {
 
   private static String decides(ToDoubleFunction<Draw> number) {
     List<Draw> draws = Draws.all();
-    return Decides.of(draws.stream().map(number::applyAsDouble).toList(), draws);
+    return Decides.among(draws).of(draws.stream().map(number::applyAsDouble).toList());
   }
 
   @ParameterizedTest
@@ -58,6 +58,6 @@ class DecidesTest {
   @Test
   void few_samples_are_enough() {
     List<Draw> draws = Draws.all().subList(0, 3);
-    assertThat(Decides.of(List.of(1.0, 2.0, 3.0), draws)).isNotBlank();
+    assertThat(Decides.among(draws).of(List.of(1.0, 2.0, 3.0))).isNotBlank();
   }
 }
