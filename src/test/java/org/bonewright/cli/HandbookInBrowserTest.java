@@ -10,6 +10,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.bonewright.handbook.HandbookSite;
 import org.bonewright.principles.RuleSet;
 import org.junit.jupiter.api.AfterAll;
@@ -30,6 +31,10 @@ class HandbookInBrowserTest {
 
   private static final int DESK = 1280;
   private static final int PHONE = 390;
+
+  /** One page of each layout: all that a narrow screen can bring to light stands on these. */
+  private static final Set<String> LAYOUTS =
+      Set.of("index", "principles/plate-span-ratio", "glossary", "search");
 
   private Path site;
   private ChromeDriver browser;
@@ -73,7 +78,9 @@ class HandbookInBrowserTest {
     for (int width : List.of(DESK, PHONE)) {
       wide(width);
       show(page + ".html");
-      Axe.findings(browser).forEach(finding -> found.add(width + " px: " + finding));
+      if (width == DESK || LAYOUTS.contains(page)) {
+        Axe.findings(browser).forEach(finding -> found.add(width + " px: " + finding));
+      }
       found.addAll(overflow(width));
     }
     assertThat(found).isEmpty();
