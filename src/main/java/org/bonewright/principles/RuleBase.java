@@ -8,6 +8,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import org.drools.model.Model;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
@@ -21,15 +23,43 @@ final class RuleBase {
 
   private static final String INDEX = "META-INF/kie/org.bonewright/bonewright/drools-model";
 
-  private final KieBase knowledge;
+  private final CompletableFuture<KieBase> knowledge;
 
   RuleBase(Collection<Model> models) {
-    this.knowledge = KieBaseBuilder.createKieBaseFromModel(List.copyOf(models));
+    this(CompletableFuture.completedFuture(knowledge(models)));
   }
 
-  /** Return the rules that Bonewright was built with. */
+  private RuleBase(CompletableFuture<KieBase> knowledge) {
+    this.knowledge = knowledge;
+  }
+
+  /**
+   * Return the rules that Bonewright was built with. They are loaded on a thread of their own: cards
+   * are read and measures taken meanwhile. What goes wrong there is thrown when they are first asked
+   * for.
+   */
   static RuleBase built() {
-    return new RuleBase(models());
+    return new RuleBase(
+        CompletableFuture.supplyAsync(() -> knowledge(models()), RuleBase::onThreadOfItsOwn));
+  }
+
+  /** A new thread finds classes as its maker does; those of the common pool do not. */
+  private static void onThreadOfItsOwn(Runnable loading) {
+    Thread thread = new Thread(loading, "compiled rules");
+    thread.setDaemon(true);
+    thread.start();
+  }
+
+  private static KieBase knowledge(Collection<Model> models) {
+    return KieBaseBuilder.createKieBaseFromModel(List.copyOf(models));
+  }
+
+  private KieBase knowledge() {
+    try {
+      return knowledge.join();
+    } catch (CompletionException fault) {
+      throw new IllegalStateException("the rules could not be loaded", fault.getCause());
+    }
   }
 
   /** Return the generated models, one for each folder of rules. */
@@ -74,7 +104,7 @@ final class RuleBase {
 
   /** Return the number of rules. */
   int size() {
-    return knowledge.getKiePackages().stream().mapToInt(p -> p.getRules().size()).sum();
+    return knowledge().getKiePackages().stream().mapToInt(p -> p.getRules().size()).sum();
   }
 
   /** Judge worlds; the order in which they come makes no difference. */
@@ -92,7 +122,7 @@ final class RuleBase {
   }
 
   private void run(String global, Object collector, Collection<?> facts) {
-    KieSession session = knowledge.newKieSession();
+    KieSession session = knowledge().newKieSession();
     try {
       session.setGlobal(global, collector);
       facts.forEach(session::insert);

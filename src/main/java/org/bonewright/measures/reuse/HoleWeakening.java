@@ -28,7 +28,7 @@ final class HoleWeakening implements Measure {
             + " 55 % at three tenths, 22 % from six tenths on, straight lines between, in whole percent. An implant over"
             + " the hole and screws in it are left out. None where no hole is left open",
         List.of("open-holes-left", "open-hole-ratio-beyond", "open-hole-ratio-spanned"),
-        "high: Edgerton et al., J Bone Joint Surg 1990 (from memory); low: Ho 2010, pig femur, and"
+        "high: Edgerton et al., J Orthop Res 1990 (from memory); low: Ho 2010, pig femur, and"
             + " McChesney et al., Clin Biomech 2022, composite tibia (excerpts read), then our line");
   }
 
