@@ -1,6 +1,7 @@
 package org.bonewright.measures;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.stream.DoubleStream;
 
@@ -16,6 +17,11 @@ record LikelyRange(double nominal, double low, double high) {
 
   private static final int DIGITS = 3;
   private static final int DIGITS_OF_WIDTH = 2;
+
+  /** Little is not nothing: what would be rounded to 0 keeps one digit, down to hundredths. */
+  private static final MathContext ONE_DIGIT = new MathContext(1, RoundingMode.HALF_EVEN);
+
+  private static final int FINEST = 2;
 
   /** Return all three, as "0.42 mm (likely 0.2–0.9 mm)"; one number where they do not differ. */
   String shown(String unit) {
@@ -46,7 +52,11 @@ record LikelyRange(double nominal, double low, double high) {
   }
 
   private BigDecimal decimal(double value) {
-    BigDecimal rounded = BigDecimal.valueOf(value).setScale(-lastDigit(), RoundingMode.HALF_EVEN);
+    BigDecimal exact = BigDecimal.valueOf(value);
+    BigDecimal rounded = exact.setScale(-lastDigit(), RoundingMode.HALF_EVEN);
+    if (rounded.signum() == 0 && low >= 0) {
+      rounded = exact.round(ONE_DIGIT).setScale(FINEST, RoundingMode.HALF_EVEN);
+    }
     return rounded.signum() == 0 ? BigDecimal.ZERO : rounded.stripTrailingZeros();
   }
 

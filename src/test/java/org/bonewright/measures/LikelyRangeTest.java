@@ -40,6 +40,13 @@ class LikelyRangeTest {
   }
 
   @Test
+  void little_is_not_shown_as_nothing() {
+    assertThat(shown(0.0213, 0.01, 19.2)).isEqualTo("0.02 (likely 0.01–19)");
+    assertThat(shown(0.46, 0, 64.2)).isEqualTo("0.5 (likely 0–64)");
+    assertThat(shown(0.0004, 0, 3)).isEqualTo("0 (likely 0–3)");
+  }
+
+  @Test
   void a_range_below_zero_has_no_dash_between_its_ends_and_nothing_is_minus_zero() {
     assertThat(shown(-0.001, -1.2, 2)).isEqualTo("0 (likely -1.2 to 2)");
   }
