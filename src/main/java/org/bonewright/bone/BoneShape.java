@@ -24,6 +24,8 @@ public final class BoneShape {
   private final Bone bone;
   private final TypicalBone typical;
   private final Set<BoneGrade> grades;
+  private final Measured outer;
+  private final Measured canal;
 
   /**
    * Make the shape of a bone.
@@ -37,6 +39,8 @@ public final class BoneShape {
     this.bone = bone;
     this.typical = TypicalBone.of(bone.name(), sex.stream().toList());
     this.grades = Set.copyOf(grades);
+    this.outer = Measured.of(bone, Section::outerMm, "outer diameter");
+    this.canal = Measured.of(bone, Section::canalMm, "canal");
   }
 
   /** Return the length of the bone in mm. */
@@ -48,7 +52,7 @@ public final class BoneShape {
 
   /** Return the outer diameter in mm at a level in mm. */
   public Dimension outerAt(double level) {
-    return at(level, Section::outerMm, "outer diameter")
+    return outer.at(level)
         .orElseGet(() -> fromTable(typical.outer(), "outer diameter"));
   }
 
@@ -87,10 +91,10 @@ public final class BoneShape {
    * fixed share in reduced and poor bone (0.85 and 0.7, our convention).
    */
   public Dimension cortexAt(double level) {
-    Optional<Dimension> outer = at(level, Section::outerMm, "outer diameter");
-    Optional<Dimension> canal = at(level, Section::canalMm, "canal");
-    if (outer.isPresent() && canal.isPresent()) {
-      Dimension wall = outer.get().minus(canal.get());
+    Optional<Dimension> outside = outer.at(level);
+    Optional<Dimension> inside = canal.at(level);
+    if (outside.isPresent() && inside.isPresent()) {
+      Dimension wall = outside.get().minus(inside.get());
       return new Dimension(
           Math.max(0.1, wall.min() / 2), Math.max(0.1, wall.max() / 2), wall.assumed(), "cortex");
     }
@@ -108,7 +112,7 @@ public final class BoneShape {
    * isthmus.
    */
   public Dimension canalAt(double level) {
-    return at(level, Section::canalMm, "canal").orElseGet(this::isthmus);
+    return canal.at(level).orElseGet(this::isthmus);
   }
 
   /**
@@ -116,11 +120,10 @@ public final class BoneShape {
    * the thickest, ± 10 %.
    */
   public Dimension outerAtShaft() {
-    List<Section> known = known(Section::outerMm);
-    if (known.isEmpty()) {
+    List<Quantity> measured = outer.diameters();
+    if (measured.isEmpty()) {
       return fromTable(typical.outer(), "outer diameter");
     }
-    List<Quantity> measured = known.stream().flatMap(s -> s.outerMm().stream()).toList();
     return Dimension.assumed(
         measured.stream().mapToDouble(Quantity::min).min().orElseThrow() * 0.9,
         measured.stream().mapToDouble(Quantity::max).max().orElseThrow() * 1.1,
@@ -165,60 +168,6 @@ public final class BoneShape {
       return fromTable(new TypicalBone.Range(canal.min(), canal.max() + 2 * lost), "canal");
     }
     return fromTable(canal, "canal");
-  }
-
-  private Optional<Dimension> at(
-      double level, Function<Section, Optional<Quantity>> diameter, String what) {
-    List<Section> known = known(diameter);
-    if (known.isEmpty()) {
-      return Optional.empty();
-    }
-    Section before = known.get(0);
-    for (Section section : known) {
-      double here = section.atMm().middle();
-      if (here >= level) {
-        return Optional.of(between(before, section, level, diameter, what));
-      }
-      before = section;
-    }
-    return Optional.of(beyond(before, diameter, what));
-  }
-
-  private static Dimension between(
-      Section before,
-      Section after,
-      double level,
-      Function<Section, Optional<Quantity>> diameter,
-      String what) {
-    double from = before.atMm().middle();
-    double to = after.atMm().middle();
-    if (from >= level) {
-      return from == level
-          ? Dimension.stated(diameter.apply(before).orElseThrow(), what + " as measured")
-          : beyond(before, diameter, what);
-    }
-    double share = (level - from) / (to - from);
-    Quantity a = diameter.apply(before).orElseThrow();
-    Quantity b = diameter.apply(after).orElseThrow();
-    return new Dimension(
-        a.min() + share * (b.min() - a.min()),
-        a.max() + share * (b.max() - a.max()),
-        false,
-        what + " between measured sections");
-  }
-
-  private static Dimension beyond(
-      Section last, Function<Section, Optional<Quantity>> diameter, String what) {
-    Quantity there = diameter.apply(last).orElseThrow();
-    return Dimension.assumed(
-        there.min() * 0.9, there.max() * 1.1, what + " of the nearest measured section ± 10 %");
-  }
-
-  private List<Section> known(Function<Section, Optional<Quantity>> diameter) {
-    return bone.sections().stream()
-        .filter(section -> diameter.apply(section).isPresent())
-        .sorted(Comparator.comparingDouble(section -> section.atMm().middle()))
-        .toList();
   }
 
   private Dimension fromTable(TypicalBone.Range range, String what) {

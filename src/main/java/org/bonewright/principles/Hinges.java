@@ -1,5 +1,6 @@
 package org.bonewright.principles;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -97,14 +98,17 @@ final class Hinges<T> {
         .allMatch(this::sameWordsAgree);
   }
 
+  /** Only worlds that end differently can disagree; most of them end alike. */
   private boolean sameWordsAgree(List<Map.Entry<List<Cell>, T>> sameWords) {
-    for (int i = 0; i < sameWords.size(); i++) {
-      for (int j = 0; j < i; j++) {
-        if (!sameWords.get(i).getValue().equals(sameWords.get(j).getValue())
-            && meet(sameWords.get(i).getKey(), sameWords.get(j).getKey())) {
+    Map<T, List<List<Cell>>> before = new HashMap<>();
+    for (Map.Entry<List<Cell>, T> entry : sameWords) {
+      for (Map.Entry<T, List<List<Cell>>> other : before.entrySet()) {
+        if (!other.getKey().equals(entry.getValue())
+            && other.getValue().stream().anyMatch(cells -> meet(cells, entry.getKey()))) {
           return false;
         }
       }
+      before.computeIfAbsent(entry.getValue(), outcome -> new ArrayList<>()).add(entry.getKey());
     }
     return true;
   }

@@ -90,9 +90,11 @@ record Holes(Scene scene, List<OldTrack> all) {
   /** Return the distance in mm of the middles of the openings that come closest. */
   private Dimension apart(Track one, Track other) {
     Extremes apart = new Extremes();
-    for (Opening a : Opening.of(one, outer(one))) {
-      for (Opening b : Opening.of(other, outer(one))) {
-        apart.add(a.centres(b, outer(one)), a.certain() && b.certain());
+    Dimension outer = outer(one);
+    List<Opening> others = Opening.of(other, outer);
+    for (Opening a : Opening.of(one, outer)) {
+      for (Opening b : others) {
+        apart.add(a.centres(b, outer), a.certain() && b.certain());
       }
     }
     return apart.least().orElse(new Dimension(0, 1e6, true, "level not known"));

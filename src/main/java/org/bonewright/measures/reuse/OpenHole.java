@@ -27,6 +27,10 @@ record OpenHole(
 
   /** Return the open holes; empty where an implant cannot be laid along the bone. */
   static Optional<List<OpenHole>> all(Scene scene) {
+    return scene.once("open-holes", () -> find(scene));
+  }
+
+  private static Optional<List<OpenHole>> find(Scene scene) {
     Holes holes = Holes.in(scene);
     List<OldTrack> opened = holes.opened();
     if (opened.isEmpty()) {
