@@ -1,6 +1,5 @@
 package org.bonewright.bone;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -52,8 +51,7 @@ public final class BoneShape {
 
   /** Return the outer diameter in mm at a level in mm. */
   public Dimension outerAt(double level) {
-    return outer.at(level)
-        .orElseGet(() -> fromTable(typical.outer(), "outer diameter"));
+    return outer.at(level).orElseGet(() -> fromTable(typical.outer(), "outer diameter"));
   }
 
   /** Return the outer diameter in mm somewhere between two levels in mm. */

@@ -34,9 +34,9 @@ final class RuleBase {
   }
 
   /**
-   * Return the rules that Bonewright was built with. They are loaded on a thread of their own: cards
-   * are read and measures taken meanwhile. What goes wrong there is thrown when they are first asked
-   * for.
+   * Return the rules that Bonewright was built with. They are loaded on a thread of their own:
+   * cards are read and measures taken meanwhile. What goes wrong there is thrown when they are
+   * first asked for.
    */
   static RuleBase built() {
     return new RuleBase(

@@ -4,10 +4,10 @@ package org.bonewright.mechanics.hold;
  * What an empty hole leaves of the strength of a bone. Tests disagree, above all for small holes,
  * so that torsion is a range between two curves.
  *
- * <p>Upper curve: Edgerton et al., J Orthop Res 1990 (from memory): nothing lost up to a tenth
- * of the diameter, 0.66 left at 0.2, 0.22 at 0.6. Lower curve: 0.77 at 0.10 (Ho 2010, pig femur),
- * 0.62 at 0.18 to 0.20 (McChesney 2022, composite tibia), then our line to the same end. Bending:
- * 0.62 left at 0.2 (McBroom 1988), a straight line to there and on.
+ * <p>Upper curve: Edgerton et al., J Orthop Res 1990 (from memory): nothing lost up to a tenth of
+ * the diameter, 0.66 left at 0.2, 0.22 at 0.6. Lower curve: 0.77 at 0.10 (Ho 2010, pig femur), 0.62
+ * at 0.18 to 0.20 (McChesney 2022, composite tibia), then our line to the same end. Bending: 0.62
+ * left at 0.2 (McBroom 1988), a straight line to there and on.
  */
 public final class EmptyHole {
 

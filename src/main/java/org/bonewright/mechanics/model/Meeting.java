@@ -14,7 +14,9 @@ final class Meeting {
   private static final int SIX = 6;
   private static final int STEPS = 200;
   private static final int ROUNDS = 60;
-  private static final double CLOSE = 1e-9;
+
+  /** A gain of less than this share of the energy cannot be told from rounding. */
+  private static final double ROUNDING = 1e-15;
 
   /** Share of what the slope promises that a step must bring (Armijo). */
   private static final double ENOUGH = 1e-4;
@@ -78,71 +80,124 @@ final class Meeting {
    */
   Optional<Rest> rest(double[] free, double[] guess) {
     double cap = 0;
-    double[] w = guess.clone();
+    Place place = new Place(guess, free, cap);
     for (int round = 0; round < ROUNDS; round++) {
-      if (!descend(w, free, cap)) {
+      Optional<Place> lowest = descend(place, free);
+      if (lowest.isEmpty()) {
         return Optional.empty();
       }
-      BoneEnds.Push push = ends.push(w);
+      BoneEnds.Push push = lowest.get().push;
       double next = friction * push.force();
       if (Math.abs(next - cap) <= SETTLED * Math.max(1, next)) {
-        double rub = rub(w, cap);
-        Six all =
-            new Six(
-                push.force(),
-                -rub * w[1],
-                -rub * w[2],
-                -rub * turned * w[3],
-                push.about4(),
-                push.about5());
-        return Optional.of(new Rest(Six.of(w), all, push.closed(), push.force()));
+        return Optional.of(
+            new Rest(Six.of(lowest.get().w), lowest.get().onDistal(), push.closed(), push.force()));
       }
       cap = next;
+      place = lowest.get().under(cap);
     }
     return Optional.empty();
   }
 
-  /** Move to where the energy is least; return whether that was found. */
-  private boolean descend(double[] w, double[] free, double cap) {
-    double[] back = new double[SIX];
-    for (int step = 0; step < STEPS; step++) {
-      BoneEnds.Push push = ends.push(w);
+  /** A movement that is looked at, with what the ends and the rest of the construct then do. */
+  private final class Place {
+
+    private final double[] w;
+    private final double[] back = new double[SIX];
+    private final double cap;
+    private final BoneEnds.Push push;
+    private final double elastic;
+    private final double energy;
+
+    private Place(double[] w, double[] free, double cap) {
+      this.w = w;
+      this.cap = cap;
+      this.push = ends.push(w);
+      this.elastic = elastic(w, free, back);
+      this.energy = elastic + push.energy() + rubbed(w, cap);
+    }
+
+    /** The same movement, with other friction. */
+    private Place(Place other, double cap) {
+      this.w = other.w;
+      this.cap = cap;
+      this.push = other.push;
+      this.elastic = other.elastic;
+      System.arraycopy(other.back, 0, back, 0, SIX);
+      this.energy = elastic + push.energy() + rubbed(w, cap);
+    }
+
+    private Place under(double otherCap) {
+      return new Place(this, otherCap);
+    }
+
+    private Place down(double[] way, double length, double[] free) {
+      double[] next = new double[SIX];
+      for (int i = 0; i < SIX; i++) {
+        next[i] = w[i] - length * way[i];
+      }
+      return new Place(next, free, cap);
+    }
+
+    private double[] slope() {
       double rub = rub(w, cap);
-      double energy = elastic(w, free, back) + push.energy() + rubbed(w, cap);
-      double[] slope = slope(w, back, push, rub);
+      return new double[] {
+        back[0] - push.force(),
+        back[1] + rub * w[1],
+        back[2] + rub * w[2],
+        back[3] + rub * turned * w[3],
+        back[4] - push.about4(),
+        back[5] - push.about5()
+      };
+    }
+
+    private Six onDistal() {
+      double rub = rub(w, cap);
+      return new Six(
+          push.force(),
+          -rub * w[1],
+          -rub * w[2],
+          -rub * turned * w[3],
+          push.about4(),
+          push.about5());
+    }
+  }
+
+  /** Go down to where the energy is least; empty if that was not found. */
+  private Optional<Place> descend(Place from, double[] free) {
+    Place here = from;
+    for (int step = 0; step < STEPS; step++) {
+      double[] slope = here.slope();
       double[] down = slope.clone();
-      Optional<SmallCholesky> stiffness = SmallCholesky.of(stiffness(push, rub, w, cap));
+      Optional<SmallCholesky> stiffness = SmallCholesky.of(stiffness(here));
       if (stiffness.isEmpty()) {
-        return false;
+        return Optional.empty();
       }
       stiffness.get().solve(down);
       double gain = 0;
       for (int i = 0; i < SIX; i++) {
         gain += slope[i] * down[i];
       }
-      if (gain <= CLOSE * CLOSE * (1 + energy) || !lower(w, down, free, cap, energy, gain)) {
-        return true; // nothing lower within rounding: this is the rest
+      if (gain <= ROUNDING * (1 + here.energy)) {
+        return Optional.of(here.down(down, 1, free));
       }
+      Optional<Place> lower = lower(here, down, free, gain);
+      if (lower.isEmpty()) {
+        return Optional.of(here); // nothing lower within rounding: this is the rest
+      }
+      here = lower.get();
     }
-    return false;
+    return Optional.empty();
   }
 
   /** Go down the slope to a place that is lower, as far as numbers can tell. */
-  private boolean lower(
-      double[] w, double[] down, double[] free, double cap, double energy, double gain) {
-    double[] next = new double[SIX];
-    double[] back = new double[SIX];
+  private Optional<Place> lower(Place here, double[] down, double[] free, double gain) {
     for (double length = 1; length > SHORTEST; length /= 2) {
-      for (int i = 0; i < SIX; i++) {
-        next[i] = w[i] - length * down[i];
-      }
-      double there = elastic(next, free, back) + ends.push(next).energy() + rubbed(next, cap);
-      if (there < energy && there <= energy - ENOUGH * length * gain) {
-        System.arraycopy(next, 0, w, 0, SIX);
-        return true;
+      Place there = here.down(down, length, free);
+      if (there.energy < here.energy && there.energy <= here.energy - ENOUGH * length * gain) {
+        return Optional.of(there);
       }
     }
-    return false;
+    return Optional.empty();
   }
 
   /** Return the energy in the rest of the construct; tell the forces with which it pulls back. */
@@ -159,18 +214,9 @@ final class Meeting {
     return twice / 2;
   }
 
-  private double[] slope(double[] w, double[] back, BoneEnds.Push push, double rub) {
-    return new double[] {
-      back[0] - push.force(),
-      back[1] + rub * w[1],
-      back[2] + rub * w[2],
-      back[3] + rub * turned * w[3],
-      back[4] - push.about4(),
-      back[5] - push.about5()
-    };
-  }
-
-  private double[][] stiffness(BoneEnds.Push push, double rub, double[] w, double cap) {
+  private double[][] stiffness(Place place) {
+    BoneEnds.Push push = place.push;
+    double rub = rub(place.w, place.cap);
     double[][] sum = new double[SIX][];
     for (int i = 0; i < SIX; i++) {
       sum[i] = spring[i].clone();
@@ -184,9 +230,9 @@ final class Meeting {
     sum[5][0] += push.k05();
     sum[5][4] += push.k45();
     sum[5][5] += push.k55();
-    double slide = slide(w);
-    if (cap > 0 && rubbing * slide > cap) {
-      lessAlong(w, slide, rub, sum);
+    double slide = slide(place.w);
+    if (place.cap > 0 && rubbing * slide > place.cap) {
+      lessAlong(place.w, slide, rub, sum);
     }
     return sum;
   }
