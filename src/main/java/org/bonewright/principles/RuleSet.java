@@ -2,7 +2,6 @@ package org.bonewright.principles;
 
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,7 +18,6 @@ import org.bonewright.measures.load.UsualLoads;
  */
 public final class RuleSet {
 
-  private static final String FAMILIES = "families.yaml";
   private static final String FAILURE_MODES = "failure-modes.yaml";
   private static final String MOVES = "moves.yaml";
   private static final String PROFILES = "profiles.yaml";
@@ -28,10 +26,7 @@ public final class RuleSet {
 
   private final RuleBase rules;
   private final MeasureCatalogue measures;
-  private final Map<String, Card> cards = new LinkedHashMap<>();
-  private final Map<String, Promise> promises = new LinkedHashMap<>();
-  private final Map<String, Family> families = new LinkedHashMap<>();
-  private final List<Family> allFamilies;
+  private final Principles principles;
   private final FailureTable failures;
   private final Moves moves;
   private final Prognosis prognosis;
@@ -47,18 +42,10 @@ public final class RuleSet {
     this.measures = measures;
     this.version = files.read(VERSION).strip();
     this.hash = files.hash();
-    Map<String, Family> known = CardReader.families(files.read(FAMILIES));
+    this.principles = Principles.read(files);
     this.failures = FailureTable.read(files.read(FAILURE_MODES));
     this.moves = Moves.read(files.read(MOVES));
     this.prognosis = Prognosis.read(files.read(PROGNOSIS));
-    this.allFamilies = known.values().stream().sorted(Comparator.comparing(Family::order)).toList();
-    List<Found> found =
-        files.paths(".yaml").stream()
-            .filter(path -> path.indexOf('/') > 0)
-            .map(path -> found(files, known, path))
-            .sorted(Comparator.comparing((Found f) -> f.family().order()).thenComparing(Found::id))
-            .toList();
-    found.forEach(this::take);
     this.profiles = Profile.read(files.read(PROFILES));
     this.site = Optional.empty();
     this.published = Optional.empty();
@@ -77,39 +64,10 @@ public final class RuleSet {
     this.failures = other.failures;
     this.moves = other.moves;
     this.prognosis = other.prognosis;
-    this.allFamilies = other.allFamilies;
     this.profiles = other.profiles;
-    this.families.putAll(other.families);
-    this.promises.putAll(other.promises);
-    cards.forEach(card -> this.cards.put(card.id(), card));
+    this.principles = other.principles.with(cards);
     this.site = site;
     this.published = published;
-  }
-
-  /**
-   * A file of a principle or a promise, parsed once.
-   *
-   * @param family its family
-   * @param id the id that its name gives
-   * @param text what it says
-   */
-  private record Found(Family family, String id, CardText text) {}
-
-  private static Found found(RuleFiles files, Map<String, Family> known, String path) {
-    String file = path.substring(path.lastIndexOf('/') + 1);
-    String id = file.substring(0, file.length() - ".yaml".length());
-    return new Found(family(known, path), id, CardText.of(files.read(path), id));
-  }
-
-  private void take(Found found) {
-    if (families.put(found.id(), found.family()) != null) {
-      throw new IllegalStateException("two principles " + found.id());
-    }
-    if (PromiseReader.isPromise(found.text())) {
-      promises.put(found.id(), PromiseReader.read(found.id(), found.text()));
-    } else {
-      cards.put(found.id(), CardReader.read(found.id(), found.text()));
-    }
   }
 
   /** Return the rule set that Bonewright was built with. */
@@ -134,7 +92,7 @@ public final class RuleSet {
    * @param changes what the site has set; checked against these cards
    */
   public RuleSet with(SiteChanges changes) {
-    List<Card> local = cards.values().stream().map(changes::on).toList();
+    List<Card> local = principles.cards().stream().map(changes::on).toList();
     MeasureCatalogue localMeasures =
         changes.loads().isEmpty()
             ? measures
@@ -152,7 +110,7 @@ public final class RuleSet {
     return new RuleSet(
         this,
         measures,
-        cards.values().stream().filter(c -> profile.principles().contains(c.id())).toList(),
+        principles.cards().stream().filter(c -> profile.principles().contains(c.id())).toList(),
         site,
         published);
   }
@@ -182,32 +140,24 @@ public final class RuleSet {
     return profiles.stream().filter(profile -> profile.id().equals(id)).findFirst();
   }
 
-  private static Family family(Map<String, Family> known, String path) {
-    Family family = known.get(path.substring(0, Math.max(0, path.indexOf('/'))));
-    if (family == null) {
-      throw new IllegalStateException(path + ": folder is no family of " + FAMILIES);
-    }
-    return family;
-  }
-
   /** Return the cards in the order of families, then of ids. */
   public Collection<Card> cards() {
-    return List.copyOf(cards.values());
+    return principles.cards();
   }
 
   /** Return what the program itself promises, in order of id; none of it is ever judged. */
   public Collection<Promise> promises() {
-    return List.copyOf(promises.values());
+    return principles.promises();
   }
 
   /** Return the promise of this id, if there is one. */
   public Optional<Promise> promise(String id) {
-    return Optional.ofNullable(promises.get(id));
+    return principles.promise(id);
   }
 
   /** Return the card of this id, if there is one. */
   public Optional<Card> card(String id) {
-    return Optional.ofNullable(cards.get(id));
+    return principles.card(id);
   }
 
   /**
@@ -216,7 +166,7 @@ public final class RuleSet {
    * @throws IllegalArgumentException if the card is not of this rule set
    */
   public Family family(Card card) {
-    return family("principle", card.id());
+    return principles.family("principle", card.id());
   }
 
   /**
@@ -225,20 +175,12 @@ public final class RuleSet {
    * @throws IllegalArgumentException if the promise is not of this rule set
    */
   public Family family(Promise promise) {
-    return family("promise", promise.id());
-  }
-
-  private Family family(String what, String id) {
-    Family family = families.get(id);
-    if (family == null) {
-      throw new IllegalArgumentException("no " + what + " " + id);
-    }
-    return family;
+    return principles.family("promise", promise.id());
   }
 
   /** Return every family in order, also those that have no principle yet. */
   public List<Family> families() {
-    return allFamilies;
+    return principles.families();
   }
 
   /** Return how failures read. */
@@ -284,7 +226,7 @@ public final class RuleSet {
 
   /** Return the worlds of a card. */
   Worlds worlds(Card card) {
-    return card.equals(cards.get(card.id()))
+    return principles.card(card.id()).filter(card::equals).isPresent()
         ? worlds.computeIfAbsent(card.id(), id -> new Worlds(card, this::definition))
         : new Worlds(card, this::definition); // a card with limits that are only being tried
   }
