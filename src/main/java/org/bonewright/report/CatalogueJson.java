@@ -6,6 +6,7 @@ import java.util.Map;
 import org.bonewright.measures.Definition;
 import org.bonewright.principles.Card;
 import org.bonewright.principles.Promise;
+import org.bonewright.principles.Remedy;
 import org.bonewright.principles.RuleSet;
 import org.bonewright.principles.Severity;
 import org.bonewright.principles.VerdictKind;
@@ -54,7 +55,7 @@ public final class CatalogueJson {
     texts(root, "grades", card.grades().stream().map(Severity::word).toList());
     texts(root, "verdicts", card.verdicts().stream().map(VerdictKind::word).toList());
     root.put("overridable", card.overridable());
-    root.put("remedy", card.remedy());
+    root.put("remedy", Remedy.of(card));
     texts(root, "remedyMoves", card.remedyMoves());
     card.disputed()
         .ifPresent(

@@ -9,6 +9,7 @@ import org.bonewright.measures.Definition;
 import org.bonewright.principles.Card;
 import org.bonewright.principles.Profile;
 import org.bonewright.principles.Promise;
+import org.bonewright.principles.Remedy;
 import org.bonewright.principles.RuleSet;
 import org.bonewright.principles.Severity;
 import org.bonewright.principles.SiteChanges;
@@ -129,7 +130,7 @@ public final class CatalogueText {
             "As "
                 + String.join(" or ", card.grades().stream().map(Severity::word).toList())
                 + ". "
-                + card.remedy());
+                + Remedy.of(card));
     card.disputed().ifPresent(d -> page.title("The other view").hanging("  ", d.view()));
     sources(page, card.sources());
     openQuestions(page, card.awaiting());

@@ -12,6 +12,7 @@ import org.bonewright.measures.Kind;
 import org.bonewright.measures.Reading;
 import org.bonewright.principles.Card;
 import org.bonewright.principles.Judgement;
+import org.bonewright.principles.Remedy;
 import org.bonewright.principles.RuleSet;
 import org.bonewright.principles.Severity;
 import org.bonewright.principles.Verdict;
@@ -43,7 +44,7 @@ final class LineMaker {
         judgement.verdict().kind(),
         judgement.severity(),
         wording.of(judgement),
-        unmet ? card.remedy() : "",
+        unmet ? Remedy.of(judgement) : "",
         judgement.labels(),
         steps(judgement),
         otherView(judgement),

@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import org.bonewright.measures.Definition;
 import org.bonewright.principles.Card;
 import org.bonewright.principles.Promise;
+import org.bonewright.principles.Remedy;
 import org.bonewright.principles.RuleSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -118,7 +119,7 @@ class WholeHandbookTest {
   void shows_every_field_of_a_card_on_its_page(Card card) {
     String page = shown("principles/" + card.id() + ".html");
     List<String> said = new ArrayList<>();
-    said.addAll(List.of(card.id(), card.title(), card.statement(), card.why(), card.remedy()));
+    said.addAll(List.of(card.id(), card.title(), card.statement(), card.why(), Remedy.of(card)));
     said.addAll(List.of(card.reviewedBy(), card.since(), RULES.family(card).title()));
     card.needs().values().forEach(need -> said.add(RULES.definition(need).title()));
     card.limits().values().forEach(limit -> said.add(firstWords(limit.evidence())));

@@ -97,6 +97,13 @@ class CardsTest {
     }
   }
 
+  @ParameterizedTest
+  @MethodSource(AllCells.NAMED)
+  void a_remedy_names_limits_of_its_card_alone(Card card) {
+    assertThat(slots(card.remedy())).as(card.id()).isSubsetOf(card.limits().keySet());
+    assertThat(Remedy.of(card)).as(card.id()).doesNotContain("{", "}");
+  }
+
   private static List<String> slots(String text) {
     assertThat(text.replaceAll(SLOT.pattern(), "")).doesNotContain("{", "}");
     return SLOT.matcher(text).results().map(slot -> slot.group(1)).toList();

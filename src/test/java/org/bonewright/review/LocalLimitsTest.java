@@ -70,6 +70,15 @@ class LocalLimitsTest {
   }
 
   @Test
+  void a_remedy_asks_for_what_the_site_asks_for() {
+    Review local = by(new SiteText().limit("five-deep-samples", "five", 4, "1"));
+
+    assertThat(new TextReport(false).render(local))
+        .contains("3 of at least 4.", "Take 4 or more deep")
+        .doesNotContain("Take 5 or more");
+  }
+
+  @Test
   void a_limit_above_what_was_built_leaves_it_unmet_and_is_in_its_words() {
     Review local = by(pressed(4.5));
 

@@ -11,6 +11,7 @@ import org.bonewright.measures.Definition;
 import org.bonewright.principles.Card;
 import org.bonewright.principles.Glossary;
 import org.bonewright.principles.Promise;
+import org.bonewright.principles.Remedy;
 import org.bonewright.principles.RuleSet;
 
 /** Makes the handbook of a rule set. */
@@ -68,7 +69,7 @@ public final class HandbookMaker {
               "Principle",
               card.title(),
               card.statement(),
-              String.join(" ", card.id(), card.why(), card.remedy(), card.cause()),
+              String.join(" ", card.id(), card.why(), Remedy.of(card), card.cause()),
               Places.of(card)));
     }
     for (Promise promise : rules.promises()) {

@@ -10,6 +10,7 @@ import org.bonewright.handbook.model.Text;
 import org.bonewright.measures.Definition;
 import org.bonewright.principles.Card;
 import org.bonewright.principles.Profile;
+import org.bonewright.principles.Remedy;
 import org.bonewright.principles.RuleSet;
 import org.bonewright.principles.Severity;
 
@@ -108,7 +109,7 @@ final class PrinciplePage {
   private Section unmet() {
     List<Block> blocks = new ArrayList<>();
     blocks.add(Block.says("Severity: " + severities(card) + "."));
-    blocks.add(new Block.Paragraph(Text.strong("What would clear it: ").and(card.remedy())));
+    blocks.add(new Block.Paragraph(Text.strong("What would clear it: ").and(Remedy.of(card))));
     blocks.add(
         new Block.Paragraph(
             Text.of("Kinds of change: ")
