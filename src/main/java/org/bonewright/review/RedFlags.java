@@ -18,6 +18,7 @@ import org.bonewright.casefile.Quantity;
 import org.bonewright.measures.Subject;
 import org.bonewright.measures.infection.InfectionEvidence;
 import org.bonewright.measures.infection.NormalReaction;
+import org.bonewright.review.RedFlag.Kind;
 
 /**
  * Looks for what must go to a human at once, before any word on mechanics. Common practice, no
@@ -34,16 +35,16 @@ final class RedFlags {
 
   /** A sign at the bedside that proves infection. */
   private record Proof(
-      String field, String words, Function<InfectionSigns, Optional<Examination>> sign) {}
+      Kind kind, String words, Function<InfectionSigns, Optional<Examination>> sign) {}
 
   private static final List<Proof> BEDSIDE =
       List.of(
-          new Proof("sinus", "sinus down to bone or implant", InfectionSigns::sinus),
+          new Proof(Kind.SINUS, "sinus down to bone or implant", InfectionSigns::sinus),
           new Proof(
-              "woundBreakdown",
+              Kind.WOUND_BREAKDOWN,
               "wound broken down to bone or implant, metal may be exposed",
               InfectionSigns::woundBreakdown),
-          new Proof("pus", "pus", InfectionSigns::pus));
+          new Proof(Kind.PUS, "pus", InfectionSigns::pus));
 
   private final CaseFile caseFile;
   private final List<Finding> latestFirst;
@@ -68,36 +69,49 @@ final class RedFlags {
 
   /** What proves infection, as the principles read it, then what only points to it. */
   private void infection(List<Subject> subjects) {
-    BEDSIDE.forEach(proof -> sign(PROOF + proof.words(), proof.sign()));
+    BEDSIDE.forEach(proof -> sign(proof.kind(), PROOF + proof.words(), proof.sign()));
     subjects.stream()
         .filter(subject -> subject.scope() != Subject.Scope.STAGE)
         .flatMap(subject -> new InfectionEvidence(subject).signs().stream())
         .filter(sign -> sign.present().equals(Optional.of(true)))
         .filter(sign -> BEDSIDE.stream().noneMatch(proof -> isFlaggedAs(proof, sign)))
-        .map(InfectionEvidence.Sign::name)
+        .map(sign -> new RedFlag(kind(sign), PROOF + sign.name(), "in the history"))
         .distinct()
-        .forEach(name -> flags.add(new RedFlag(PROOF + name, "in the history")));
-    sign("Fever", InfectionSigns::fever);
-    sign("Local signs of infection", InfectionSigns::localSigns);
-    sign("Wound discharge", InfectionSigns::discharge);
-    sign("Effusion of a joint beside", InfectionSigns::jointEffusion);
-    sign("Sequestrum", InfectionSigns::sequestrum);
+        .forEach(flags::add);
+    sign(Kind.FEVER, "Fever", InfectionSigns::fever);
+    sign(Kind.LOCAL_SIGNS, "Local signs of infection", InfectionSigns::localSigns);
+    sign(Kind.DISCHARGE, "Wound discharge", InfectionSigns::discharge);
+    sign(Kind.JOINT_EFFUSION, "Effusion of a joint beside", InfectionSigns::jointEffusion);
+    sign(Kind.SEQUESTRUM, "Sequestrum", InfectionSigns::sequestrum);
     latest(finding -> finding.infection().flatMap(InfectionSigns::crpMgL))
         .filter(seen -> seen.answer().min() > RAISED_CRP)
         .filter(this::countsAsRaised)
         .ifPresent(
             seen ->
                 flag(
+                    Kind.RAISED_CRP,
                     "C-reactive protein " + numbers(seen.answer()) + " mg/L, raised",
                     seen.finding()));
   }
 
   /** What was found last is told with its day, and not again as what the history proves. */
   private boolean isFlaggedAs(Proof proof, InfectionEvidence.Sign sign) {
-    return proof.field().equals(sign.field())
+    return proof.kind() == kind(sign)
         && latest(finding -> finding.infection().flatMap(proof.sign()))
             .filter(seen -> seen.answer() == Examination.PRESENT)
             .isPresent();
+  }
+
+  private static Kind kind(InfectionEvidence.Sign sign) {
+    return switch (sign.field()) {
+      case "sinus" -> Kind.SINUS;
+      case "woundBreakdown" -> Kind.WOUND_BREAKDOWN;
+      case "pus" -> Kind.PUS;
+      case "samples" -> Kind.LIKE_SAMPLES;
+      case "histology" -> Kind.HISTOLOGY;
+      case "" -> Kind.FAILED_BY_INFECTION;
+      default -> throw new IllegalStateException("no red flag for " + sign.name());
+    };
   }
 
   /**
@@ -125,20 +139,25 @@ final class RedFlags {
   }
 
   private void limb() {
-    present("Pulses absent", Finding::pulses, e -> e == Examination.ABSENT);
+    present(Kind.NO_PULSES, "Pulses absent", Finding::pulses, e -> e == Examination.ABSENT);
     latest(Finding::skin)
         .filter(seen -> seen.answer() == Finding.Skin.OPEN)
-        .ifPresent(seen -> flag("Open skin over the site", seen.finding()));
+        .ifPresent(seen -> flag(Kind.OPEN_SKIN, "Open skin over the site", seen.finding()));
     caseFile
         .injury()
         .vessel()
         .filter(e -> e == Examination.PRESENT)
-        .ifPresent(e -> flags.add(new RedFlag("Injury of a main vessel", "at the injury")));
+        .ifPresent(
+            e -> flags.add(new RedFlag(Kind.VESSEL, "Injury of a main vessel", "at the injury")));
     caseFile
         .injury()
         .compartmentSyndrome()
         .filter(e -> e == Examination.PRESENT)
-        .ifPresent(e -> flags.add(new RedFlag("Compartment syndrome", "at the injury")));
+        .ifPresent(
+            e ->
+                flags.add(
+                    new RedFlag(
+                        Kind.COMPARTMENT_SYNDROME, "Compartment syndrome", "at the injury")));
     nerve();
   }
 
@@ -151,6 +170,7 @@ final class RedFlags {
         .ifPresent(
             seen ->
                 flag(
+                    Kind.NEW_PALSY,
                     "Complete palsy of the "
                         + Said.words(seen.answer().name())
                         + " nerve that the injury did not cause",
@@ -158,36 +178,47 @@ final class RedFlags {
   }
 
   private void bone() {
-    present("Tumour suspected", Finding::tumourSuspected, e -> e == Examination.PRESENT);
+    present(
+        Kind.TUMOUR, "Tumour suspected", Finding::tumourSuspected, e -> e == Examination.PRESENT);
     latest(Finding::radiationGy)
         .filter(seen -> seen.answer().max() >= IRRADIATED_GY)
         .ifPresent(
-            seen -> flag("Irradiated bone, " + numbers(seen.answer()) + " Gy", seen.finding()));
+            seen ->
+                flag(
+                    Kind.IRRADIATED,
+                    "Irradiated bone, " + numbers(seen.answer()) + " Gy",
+                    seen.finding()));
   }
 
   private void patient() {
     if (caseFile.patient().skeletallyMature().equals(Optional.of(Answer.NO))) {
-      flags.add(new RedFlag("Growth has not ended: outside the scope", "patient"));
+      flags.add(
+          new RedFlag(Kind.STILL_GROWING, "Growth has not ended: outside the scope", "patient"));
     }
     if (caseFile.patient().pregnant().equals(Optional.of(Answer.YES))) {
-      flags.add(new RedFlag("Pregnancy", "patient"));
+      flags.add(new RedFlag(Kind.PREGNANCY, "Pregnancy", "patient"));
     }
     if (caseFile.patient().implantAllergy().equals(Optional.of(Examination.PRESENT))) {
-      flags.add(new RedFlag("Proven implant allergy", "patient"));
+      flags.add(new RedFlag(Kind.ALLERGY, "Proven implant allergy", "patient"));
     }
     boolean bleeding =
         latest(finding -> finding.host().flatMap(Host::drugs))
             .map(seen -> seen.answer().contains(Host.Drug.ANTICOAGULANT))
             .orElse(false);
     if (bleeding && !caseFile.plans().isEmpty()) {
-      flags.add(new RedFlag("Anticoagulant, operation planned", "latest drug list"));
+      flags.add(
+          new RedFlag(Kind.ANTICOAGULANT, "Anticoagulant, operation planned", "latest drug list"));
     }
     boolean examined =
         caseFile.findings().stream()
             .flatMap(finding -> finding.infection().stream())
             .anyMatch(InfectionSigns::tellsSomething);
     if (!examined && !caseFile.operations().isEmpty() && !caseFile.plans().isEmpty()) {
-      flags.add(new RedFlag("Key data missing: no examination for infection on file", "findings"));
+      flags.add(
+          new RedFlag(
+              Kind.INFECTION_NOT_LOOKED_FOR,
+              "Key data missing: no examination for infection on file",
+              "findings"));
     }
   }
 
@@ -199,19 +230,23 @@ final class RedFlags {
         .findFirst();
   }
 
-  private void sign(String what, Function<InfectionSigns, Optional<Examination>> sign) {
-    present(what, finding -> finding.infection().flatMap(sign), e -> e == Examination.PRESENT);
+  private void sign(Kind kind, String what, Function<InfectionSigns, Optional<Examination>> sign) {
+    present(
+        kind, what, finding -> finding.infection().flatMap(sign), e -> e == Examination.PRESENT);
   }
 
   private void present(
-      String what, Function<Finding, Optional<Examination>> question, Predicate<Examination> bad) {
+      Kind kind,
+      String what,
+      Function<Finding, Optional<Examination>> question,
+      Predicate<Examination> bad) {
     latest(question)
         .filter(seen -> bad.test(seen.answer()))
-        .ifPresent(seen -> flag(what, seen.finding()));
+        .ifPresent(seen -> flag(kind, what, seen.finding()));
   }
 
-  private void flag(String what, Finding finding) {
-    flags.add(new RedFlag(what, "found on day " + numbers(finding.day())));
+  private void flag(Kind kind, String what, Finding finding) {
+    flags.add(new RedFlag(kind, what, "found on day " + numbers(finding.day())));
   }
 
   private static String numbers(Quantity quantity) {

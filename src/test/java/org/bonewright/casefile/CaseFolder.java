@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** The folder {@code cases}: demos, sound constructs, published and base cases. */
+/** The folder {@code cases}: demos, sound and faulty constructs, published and base cases. */
 public final class CaseFolder {
 
   private static final Path ROOT = Path.of("cases");
@@ -25,6 +25,15 @@ public final class CaseFolder {
           .filter(file -> !file.startsWith(BENCH))
           .sorted()
           .toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Return the case of a file. */
+  public static CaseFile read(Path file) {
+    try {
+      return CaseText.of(Files.readString(file)).file();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -2,9 +2,6 @@ package org.bonewright.principles;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -28,9 +25,8 @@ class CardExamplesTest {
 
   @ParameterizedTest
   @MethodSource("cards")
-  void shows_every_line_and_case_that_the_principle_is_held_to(Card card) throws IOException {
-    Path file = Path.of("rules", RULES.family(card).id(), card.id() + ".examples.yaml");
-    Examples held = new ExamplesReader(card, RULES::definition).read(Files.readString(file));
+  void shows_every_line_and_case_that_the_principle_is_held_to(Card card) {
+    Examples held = Examples.of(RULES, card);
     CardExamples shown = CardExamples.of(RULES, card);
     int steps = shown.scales().stream().mapToInt(scale -> scale.expect().size()).sum();
     assertThat(shown.table().size() + steps).isEqualTo(held.lines().size());

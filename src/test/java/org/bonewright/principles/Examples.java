@@ -1,5 +1,9 @@
 package org.bonewright.principles;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import org.bonewright.measures.Reading;
@@ -11,6 +15,22 @@ import org.bonewright.measures.Reading;
  * @param cases what it must say of whole cases
  */
 record Examples(List<Line> lines, List<CaseLine> cases) {
+
+  static final String ENDING = ".examples.yaml";
+
+  /** Return the file that holds those of a card. */
+  static Path file(RuleSet rules, Card card) {
+    return Path.of("rules", rules.family(card).id(), card.id() + ENDING);
+  }
+
+  /** Return those of a card. */
+  static Examples of(RuleSet rules, Card card) {
+    try {
+      return new ExamplesReader(card, rules::definition).read(Files.readString(file(rules, card)));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
 
   /**
    * What a principle must say of given readings.

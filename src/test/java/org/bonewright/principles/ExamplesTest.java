@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 import static org.junit.jupiter.params.provider.Arguments.argumentSet;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -30,7 +29,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 class ExamplesTest {
 
   private static final RuleSet RULES = RuleSet.built();
-  private static final String ENDING = ".examples.yaml";
   private static final Judge JUDGE = new Judge(RULES);
   private static final Map<String, Examples> READ = new ConcurrentHashMap<>();
   private static final Map<String, JudgedCase> UNCHANGED = new ConcurrentHashMap<>();
@@ -48,8 +46,9 @@ class ExamplesTest {
   @Test
   void every_card_has_its_examples_and_no_examples_are_without_a_card() throws IOException {
     try (Stream<Path> files = Files.walk(Path.of("rules"))) {
-      assertThat(files.filter(file -> file.toString().endsWith(ENDING)))
-          .containsExactlyInAnyOrderElementsOf(cards().map(ExamplesTest::file).toList());
+      assertThat(files.filter(file -> file.toString().endsWith(Examples.ENDING)))
+          .containsExactlyInAnyOrderElementsOf(
+              cards().map(card -> Examples.file(RULES, card)).toList());
     }
   }
 
@@ -153,19 +152,7 @@ class ExamplesTest {
     return cards().map(card -> argumentSet(card.id(), card));
   }
 
-  private static Path file(Card card) {
-    return Path.of("rules", RULES.family(card).id(), card.id() + ENDING);
-  }
-
   private static Examples examples(Card card) {
-    return READ.computeIfAbsent(
-        card.id(),
-        id -> {
-          try {
-            return new ExamplesReader(card, RULES::definition).read(Files.readString(file(card)));
-          } catch (IOException e) {
-            throw new UncheckedIOException(e);
-          }
-        });
+    return READ.computeIfAbsent(card.id(), id -> Examples.of(RULES, card));
   }
 }

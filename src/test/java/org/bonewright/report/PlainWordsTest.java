@@ -2,9 +2,8 @@ package org.bonewright.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -12,7 +11,6 @@ import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.bonewright.casefile.CaseFolder;
-import org.bonewright.casefile.checking.Intake;
 import org.bonewright.principles.RuleSet;
 import org.bonewright.review.Question;
 import org.bonewright.review.Review;
@@ -27,6 +25,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class PlainWordsTest {
 
   private static final Reviewer REVIEWER = new Reviewer(RuleSet.built());
+  private static final Map<Path, Review> REVIEWS = new HashMap<>();
   private static final int MOST_WORDS = 25;
 
   /** Two capital letters in one word, or in one number. */
@@ -55,13 +54,13 @@ class PlainWordsTest {
 
   @ParameterizedTest
   @MethodSource("cases")
-  void every_short_form_is_explained_where_it_stands(Path file) throws IOException {
+  void every_short_form_is_explained_where_it_stands(Path file) {
     assertThat(unexplained(new TextReport(true).render(review(file)))).isEmpty();
   }
 
   @ParameterizedTest
   @MethodSource("cases")
-  void every_question_is_asked_in_short_sentences(Path file) throws IOException {
+  void every_question_is_asked_in_short_sentences(Path file) {
     List<String> questions = review(file).questions().stream().map(Question::question).toList();
     assertThat(questions.stream().flatMap(PlainWordsTest::sentences))
         .allMatch(sentence -> sentence.split("\\s+", -1).length <= MOST_WORDS);
@@ -69,7 +68,7 @@ class PlainWordsTest {
 
   @ParameterizedTest
   @MethodSource("cases")
-  void every_sentence_can_be_read_aloud_in_one_breath(Path file) throws IOException {
+  void every_sentence_can_be_read_aloud_in_one_breath(Path file) {
     assertThat(Prose.sentences(new TextReport(false).render(review(file))))
         .allSatisfy(
             sentence ->
@@ -101,7 +100,7 @@ class PlainWordsTest {
     return Pattern.compile("(?<=[.:;?!])\\s+(?=[A-Z])").splitAsStream(text);
   }
 
-  private static Review review(Path file) throws IOException {
-    return REVIEWER.review(new Intake().read(Files.readAllBytes(file)).caseFile().orElseThrow());
+  private static Review review(Path file) {
+    return REVIEWS.computeIfAbsent(file, path -> REVIEWER.review(CaseFolder.read(path)));
   }
 }
