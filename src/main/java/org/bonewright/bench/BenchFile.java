@@ -31,6 +31,7 @@ public sealed interface BenchFile {
       @OneOrMany List<BenchScrew> screws,
       Optional<BenchStrut> strut,
       Optional<BenchNail> nail,
+      @Meaning("an external fixator on one side") Optional<BenchFixator> fixator,
       Optional<BenchPreload> preload,
       List<BenchLoad> loads,
       List<Ask> ask)

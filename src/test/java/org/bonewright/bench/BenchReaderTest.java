@@ -41,6 +41,54 @@ class BenchReaderTest {
   }
 
   @Nested
+  class A_fixator {
+
+    private static final Path BARS = Path.of("cases/bench/fixator-two-bars.json");
+
+    @Test
+    void tells_what_its_bars_and_pins_carry_and_that_its_clamps_are_rigid() throws IOException {
+      BenchAnswer answer = answer(Files.readString(BARS));
+      JsonNode fixator = json(answer).get("loads").get(0).get("fixator");
+      double borne = 0;
+      for (JsonNode bar : fixator.get("bars")) {
+        for (JsonNode section : bar.get("sections")) {
+          borne += section.get("z").asDouble() == 0 ? section.get("N").asDouble() : 0;
+        }
+      }
+      assertThat(borne).isCloseTo(-200, within(1e-3));
+      assertThat(fixator.get("pins")).hasSize(6);
+      assertThat(BenchText.of(answer)).contains("bar 1", "pins        z mm", "Clamps of a fixator");
+    }
+
+    @Test
+    void has_pins_in_bone_and_a_second_bar_beyond_the_first() throws IOException {
+      String file =
+          Files.readString(BARS)
+              .replace("-40, 40", "-1, 40")
+              .replace("\"distance\": 65", "\"distance\": 45")
+              .replace("\"coreDiameter\": 4", "\"coreDiameter\": 6");
+      assertThat(problems(file))
+          .extracting(Problem::pointer)
+          .containsExactlyInAnyOrder(
+              "/fixator/bars/1/distance", "/fixator/pins/0/at/2", "/fixator/pins/0/coreDiameter");
+    }
+
+    @Test
+    void has_one_bar_or_two_and_one_pin_at_a_level() throws IOException {
+      String file =
+          Files.readString(BARS)
+              .replace(
+                  ", \"distance\": 65}",
+                  ", \"distance\": 65}, {\"E\": 120000, \"nu\": 0.3, \"outerDiameter\": 11, \"innerDiameter\": 12, \"distance\": 80}")
+              .replace("85, 120", "85, 85");
+      assertThat(problems(file))
+          .extracting(Problem::pointer)
+          .containsExactlyInAnyOrder(
+              "/fixator/bars", "/fixator/bars/2/innerDiameter", "/fixator/pins/0/at/5");
+    }
+  }
+
+  @Nested
   class A_nail {
 
     private static final Path WIDE = Path.of("cases/bench/nail-in-wide-canal.json");

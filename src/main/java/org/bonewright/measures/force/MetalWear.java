@@ -4,8 +4,8 @@ import java.util.List;
 import org.bonewright.mechanics.answer.BoltDemand;
 import org.bonewright.mechanics.answer.LoadAnswer;
 import org.bonewright.mechanics.answer.NailAnswer;
-import org.bonewright.mechanics.answer.NailCut;
 import org.bonewright.mechanics.answer.PlateCut;
+import org.bonewright.mechanics.answer.TubeCut;
 import org.bonewright.mechanics.construct.FixedBone;
 import org.bonewright.mechanics.construct.MetalNail;
 import org.bonewright.mechanics.fatigue.Goodman;
@@ -72,7 +72,7 @@ final class MetalWear {
   }
 
   private void add(Goodman metal, MetalNail own, NailAnswer now, double share) {
-    for (NailCut cut : now.cuts()) {
+    for (TubeCut cut : now.cuts()) {
       NailFatigue borne = NailFatigue.at(own, cut);
       nail.add(metal, 0, borne.range() / share, borne.alternating() / share);
     }

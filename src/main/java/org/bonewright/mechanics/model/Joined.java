@@ -26,6 +26,7 @@ import org.bonewright.mechanics.section.HollowCircle;
  * @param strut the strut; a line without nodes where there is none
  * @param screws the screws
  * @param nail the nail, if there is one
+ * @param fixator the external fixator, if there is one
  * @param spots where something may change: the patches under pressed screws, then the rests of a
  *     nail
  * @param ends the pair of bone ends: along the bone, towards the plate, across. It is a link of the
@@ -38,6 +39,7 @@ record Joined(
     StrutLine strut,
     List<ScrewColumn> screws,
     Optional<NailLine> nail,
+    Optional<FixatorLine> fixator,
     List<Spot> spots,
     Link ends) {
 
@@ -64,6 +66,7 @@ record Joined(
     List<Double> levels = new ArrayList<>();
     fixed.screws().forEach(screw -> levels.add(screw.at()));
     fixed.nail().ifPresent(inside -> levels.addAll(NailLine.levels(inside)));
+    fixed.fixator().ifPresent(outside -> outside.pins().forEach(pin -> levels.add(pin.at())));
     BoneLine bone = new BoneLine(frame, fixed, levels);
     double outer = fixed.shaft().section().outer();
     List<PlateLine> plates = new ArrayList<>();
@@ -89,13 +92,16 @@ record Joined(
     Optional<NailLine> nail =
         fixed.nail().map(inside -> new NailLine(frame, inside, fixed.shaft(), bone));
     nail.ifPresent(line -> spots.addAll(line.rests()));
+    Optional<FixatorLine> fixator =
+        fixed.fixator().map(outside -> new FixatorLine(frame, outside, fixed.shaft(), bone));
     Link ends = ends(fixed, bone);
     if (fixed.fracture().filling() instanceof Filling.Layer) {
       frame.link(ends);
     }
     return frame
         .hold(bone.held())
-        .map(solved -> new Joined(solved, bone, plates, strut, columns, nail, spots, ends));
+        .map(
+            solved -> new Joined(solved, bone, plates, strut, columns, nail, fixator, spots, ends));
   }
 
   private static Link link(

@@ -82,6 +82,7 @@ public final class MechanicalModel {
         after.joined().plates().stream().map(plate -> PlateCuts.of(plate, after)).toList(),
         ScrewDemands.of(after),
         after.joined().nail().map(nail -> nail.answer(after)),
+        after.joined().fixator().map(fixator -> fixator.answer(after)),
         after.joined().strut().cut(before, after),
         end.events().stream().map(MechanicalModel::giving).toList(),
         slipCautious(load),

@@ -26,6 +26,7 @@ final class HandAnswers {
         List.of(cuts),
         screws,
         Optional.empty(),
+        Optional.empty(),
         strut,
         List.of(),
         OptionalDouble.empty(),
