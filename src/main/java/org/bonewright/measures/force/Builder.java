@@ -37,9 +37,6 @@ final class Builder {
   private static final double LEAST_FRICTION = 0.2;
   private static final double MOST_FRICTION = 0.4;
 
-  /** A screw or bolt keeps this far from the end of a fragment, mm. */
-  private static final double EDGE = 1;
-
   private final Sketch sketch;
   private final Draw draw;
   private final CorticalBone bone;
@@ -88,19 +85,21 @@ final class Builder {
     Optional<MetalNail> nail =
         sketch.nail().map(inside -> new NailBuilder(inside, draw, tube, gap).nail(snug));
     reach = Math.max(reach, sketch.nail().map(NailBuilder::reach).orElse(0.0));
+    reach = Math.max(reach, sketch.fixator().map(FixatorSketch::reach).orElse(0.0));
     return new FixedBone(
         new Shaft(
             bone.elastic(),
             tube,
-            Math.max(sketch.proximal(), reach + EDGE) - gap / 2,
-            Math.max(sketch.distal(), reach + EDGE) - gap / 2,
+            Math.max(sketch.proximal(), reach + FromLine.EDGE) - gap / 2,
+            Math.max(sketch.distal(), reach + FromLine.EDGE) - gap / 2,
             OptionalDouble.of(bone.shearStrength())),
         new Fracture(gap, filling(loads)),
         plates,
         screws,
         sketch.strut().map(this::strut),
         nail,
-        compression(plates));
+        compression(plates),
+        sketch.fixator().map(outside -> new FixatorBuilder(outside, draw, gap).fixator()));
   }
 
   /**
@@ -149,7 +148,7 @@ final class Builder {
    * gap, all of them are moved.
    */
   private List<Double> levels(List<PlateSketch.Hole> holes) {
-    double end = gap / 2 + EDGE;
+    double end = gap / 2 + FromLine.EDGE;
     double near = Math.max(0, at(holes, HoleSide.NEAR).max().orElse(-end) + end);
     double far = Math.max(0, end - at(holes, HoleSide.FAR).min().orElse(end));
     return holes.stream()

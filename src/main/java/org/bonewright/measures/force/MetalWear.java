@@ -18,9 +18,6 @@ import org.bonewright.mechanics.fatigue.PlateFatigue;
  */
 final class MetalWear {
 
-  /** Less than this of a load is no load worth the name. */
-  private static final double LEAST_SHARE = 0.01;
-
   private final FixedBone fixed;
   private final LoadAnswer before;
   private final List<Goodman> plates;
@@ -53,7 +50,7 @@ final class MetalWear {
    * @param share that share
    */
   void add(LoadAnswer under, double share) {
-    if (share < LEAST_SHARE) {
+    if (share < Solver.LEAST_SHARE) {
       List.of(plate, nail, bolt).forEach(Wear::gone);
       return;
     }

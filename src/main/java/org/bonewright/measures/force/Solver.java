@@ -24,6 +24,9 @@ final class Solver {
   /** Smaller movements than this are none, mm. */
   private static final double FINEST = 0.001;
 
+  /** Less than this of a load is no load worth the name. */
+  static final double LEAST_SHARE = 0.01;
+
   private static final double PERCENT = 100;
   private static final Load NOTHING = Load.axial(0);
 
@@ -75,6 +78,7 @@ final class Solver {
             wear.plate().steady(),
             wear.nail().range(),
             wear.bolt().range(),
+            pins(borne),
             wear.use(),
             Math.max(LITTLE, Math.min(MUCH, wear.cycles() / UnionTime.loads(bone, revision, draw))),
             held ? margin(borne) : Math.min(margin(borne), share(borne, builder.radius())),
@@ -88,6 +92,19 @@ final class Solver {
 
   private List<Goodman> nails(Draw draw) {
     return sketch.nail().stream().map(nail -> nail.metal().fatigue(draw)).toList();
+  }
+
+  /** Of a load that is borne in part only, the rest counts in proportion. */
+  private static double pins(List<Borne> borne) {
+    return borne.stream()
+        .filter(one -> one.share() >= LEAST_SHARE)
+        .flatMapToDouble(
+            one ->
+                one.answer().fixator().stream()
+                    .flatMap(fixator -> fixator.pins().stream())
+                    .mapToDouble(pin -> pin.bendingStress() / one.share()))
+        .max()
+        .orElse(0);
   }
 
   private static GapMovement worst(List<Borne> borne) {
