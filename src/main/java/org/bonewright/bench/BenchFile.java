@@ -32,6 +32,7 @@ public sealed interface BenchFile {
       Optional<BenchStrut> strut,
       Optional<BenchNail> nail,
       @Meaning("an external fixator on one side") Optional<BenchFixator> fixator,
+      @Meaning("lag screws across the fracture") @OneOrMany List<BenchLagScrew> lagScrews,
       Optional<BenchPreload> preload,
       List<BenchLoad> loads,
       List<Ask> ask)

@@ -7,6 +7,7 @@ import org.bonewright.bench.BenchAnswer.OfConstruct;
 import org.bonewright.bench.BenchAnswer.OfQuestion;
 import org.bonewright.mechanics.answer.ConstructHoldOut;
 import org.bonewright.mechanics.answer.FixatorAnswer;
+import org.bonewright.mechanics.answer.LagDemand;
 import org.bonewright.mechanics.answer.LoadAnswer;
 import org.bonewright.mechanics.answer.NailAnswer;
 import org.bonewright.mechanics.answer.PlateCut;
@@ -127,6 +128,7 @@ public final class BenchJson {
     answer.screws().forEach(screw -> screw(screws.addObject(), screw));
     answer.nail().ifPresent(nail -> nail(node.putObject("nail"), nail));
     answer.fixator().ifPresent(fixator -> fixator(node.putObject("fixator"), fixator));
+    lags(node, answer.lags());
     ArrayNode events = node.putArray("events");
     answer
         .events()
@@ -198,6 +200,26 @@ public final class BenchJson {
                     .put("momentAtBone", pin.momentAtBone())
                     .put("momentAtClamp", pin.momentAtClamp())
                     .put("bendingStress", pin.bendingStress()));
+  }
+
+  private static void lags(ObjectNode node, List<LagDemand> lags) {
+    if (lags.isEmpty()) {
+      return;
+    }
+    ArrayNode screws = node.putArray("lagScrews");
+    for (LagDemand lag : lags) {
+      ObjectNode screw =
+          screws
+              .addObject()
+              .put("at", lag.at())
+              .put("tension", lag.tension())
+              .put("shear", lag.shear())
+              .put("moment", lag.moment())
+              .put("bendingStress", lag.bendingStress());
+      put(screw, "capacity", lag.capacity());
+      put(screw, "margin", lag.margin());
+      screw.put("state", lag.loose() ? "loose" : "tight");
+    }
   }
 
   private static void sections(ObjectNode node, List<TubeCut> cuts) {

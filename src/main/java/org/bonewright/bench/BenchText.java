@@ -10,6 +10,7 @@ import org.bonewright.bench.BenchAnswer.OfConstruct;
 import org.bonewright.bench.BenchAnswer.OfQuestion;
 import org.bonewright.mechanics.answer.ConstructHoldOut;
 import org.bonewright.mechanics.answer.FixatorAnswer;
+import org.bonewright.mechanics.answer.LagDemand;
 import org.bonewright.mechanics.answer.LoadAnswer;
 import org.bonewright.mechanics.answer.NailAnswer;
 import org.bonewright.mechanics.answer.PlateCut;
@@ -145,6 +146,7 @@ public final class BenchText {
     screws(answer.screws());
     answer.nail().ifPresent(this::nail);
     answer.fixator().ifPresent(this::fixator);
+    lags(answer.lags());
     answer
         .events()
         .forEach(
@@ -154,7 +156,7 @@ public final class BenchText {
                     event.load() < AT_ONCE
                         ? "while it was pressed together,"
                         : String.format(Locale.ROOT, "at %.0f %% of the load", 100 * event.load()),
-                    event.what().equals("touches") ? "nail" : "screw",
+                    acting(event.what()),
                     plain(event.at()),
                     event.what()));
     answer
@@ -166,6 +168,33 @@ public final class BenchText {
                     100 * share));
     if (answer.reached() < 1) {
       line("  Nothing holds beyond %.0f %% of the load.", 100 * answer.reached());
+    }
+  }
+
+  /** Return what does something while a load is raised. */
+  private static String acting(String what) {
+    return switch (what) {
+      case "touches" -> "nail";
+      case "loosens" -> "lag screw";
+      default -> "screw";
+    };
+  }
+
+  private void lags(List<LagDemand> lags) {
+    if (lags.isEmpty()) {
+      return;
+    }
+    line("  lag screws  z mm    pull N   shear N   bending MPa   holds N   margin   state");
+    for (LagDemand lag : lags) {
+      line(
+          "  %14.1f %9.0f %9.0f %13.0f %9s %8s   %s",
+          lag.at(),
+          lag.tension(),
+          lag.shear(),
+          lag.bendingStress(),
+          rounded(lag.capacity(), "%.0f"),
+          rounded(lag.margin(), "%.1f"),
+          lag.loose() ? "loose" : "tight");
     }
   }
 

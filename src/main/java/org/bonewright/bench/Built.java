@@ -49,6 +49,8 @@ final class Built {
     nail();
     Optional<BuiltFixator> fixator = file.fixator().map(f -> new BuiltFixator(file, f));
     fixator.ifPresent(outside -> problems.addAll(outside.problems()));
+    BuiltLagScrews lags = new BuiltLagScrews(file, touching() && gap() == 0);
+    problems.addAll(lags.problems());
     fracture();
     if (!problems.isEmpty()) {
       return Optional.empty();
@@ -71,7 +73,8 @@ final class Built {
             file.preload()
                 .filter(preload -> preload.force() > 0)
                 .map(p -> new Compression(p.force(), p.eccentricity().orElse(0.0))),
-            fixator.map(BuiltFixator::fixator)));
+            fixator.map(BuiltFixator::fixator),
+            lags.screws()));
   }
 
   private static OptionalDouble optional(Optional<Double> value) {

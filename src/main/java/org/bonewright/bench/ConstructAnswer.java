@@ -74,6 +74,12 @@ final class ConstructAnswer {
       limits.add(
           "Pins are stressed at the root of the thread beyond what is told: no notch counts.");
     }
+    if (!bone.lags().isEmpty()) {
+      limits.add(
+          "The head of a lag screw does not slide, and does not bear again once loose; its thread is"
+              + " told by its margin, not pulled out.");
+      limits.add("A lag screw through a plate is taken as one whose head rests on the cortex.");
+    }
     if (bone.compression().isPresent()) {
       limits.add("The far cortex may open later: at a moment up to a quarter larger than told.");
     }

@@ -89,6 +89,42 @@ class BenchReaderTest {
   }
 
   @Nested
+  class A_lag_screw {
+
+    private static final Path LAG = Path.of("cases/bench/lag-screw-and-plate.json");
+
+    @Test
+    void tells_its_pull_and_what_its_thread_holds() throws IOException {
+      BenchAnswer answer = answer(Files.readString(LAG));
+      JsonNode pressed = json(answer).get("loads").get(0).get("lagScrews").get(0);
+      assertThat(pressed.get("tension").asDouble()).isBetween(1400.0, 1500.0);
+      assertThat(pressed.get("margin").asDouble()).isGreaterThan(1);
+      assertThat(pressed.get("state").asString()).isEqualTo("tight");
+      assertThat(json(answer).get("openingMoment").asDouble()).isPositive();
+      assertThat(BenchText.of(answer)).contains("lag screws  z mm", "The head of a lag screw");
+    }
+
+    @Test
+    void lies_across_the_fracture_and_presses_only_ends_that_touch() throws IOException {
+      String file =
+          Files.readString(LAG)
+              .replace("{\"at\": 11, \"out\": -2}", "{\"at\": -15, \"out\": -2}")
+              .replace("\"majorDiameter\": 3.5", "\"majorDiameter\": 2.3")
+              .replace("\"contact\": \"unilateral\"", "\"contact\": \"none\"");
+      assertThat(problems(file))
+          .extracting(Problem::pointer)
+          .containsExactlyInAnyOrder(
+              "/lagScrews/0/thread/at", "/lagScrews/0/majorDiameter", "/lagScrews/0/preload");
+    }
+
+    @Test
+    void has_its_head_in_bone() throws IOException {
+      String file = Files.readString(LAG).replace("{\"at\": -11", "{\"at\": -211");
+      assertThat(problems(file)).extracting(Problem::pointer).contains("/lagScrews/0/head/at");
+    }
+  }
+
+  @Nested
   class A_nail {
 
     private static final Path WIDE = Path.of("cases/bench/nail-in-wide-canal.json");

@@ -24,7 +24,8 @@ enum Assumption {
   TWIST("which way round the load twists"),
   CANAL("how the nail fits its canal"),
   FRAME("how far the bars lie from the bone"),
-  PINS("how thick pins and bars are");
+  PINS("how thick pins and bars are"),
+  LAG("where lag screws cross the line");
 
   private final String words;
 

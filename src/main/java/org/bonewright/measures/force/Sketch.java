@@ -18,6 +18,7 @@ import org.bonewright.measures.force.PlateSketch.Screw;
  * @param plates its plates
  * @param nail a nail in the canal
  * @param fixator an external fixator
+ * @param lags lag screws that press closed ends together
  * @param strut a strut in the canal
  * @param facing direction around the bone from which azimuths are counted: the side on which the
  *     first plate lies, where that is told; where there is none the front, or the side of the bars
@@ -33,18 +34,21 @@ record Sketch(
     List<PlateSketch> plates,
     Optional<NailSketch> nail,
     Optional<FixatorSketch> fixator,
+    List<LagSketch> lags,
     Optional<StrutSketch> strut,
     Optional<Double> facing,
     String told) {
 
   Sketch {
     plates = List.copyOf(plates);
+    lags = List.copyOf(lags);
   }
 
   /** Return the same without words: constructs that are built alike are then equal. */
   Sketch bare() {
     return new Sketch(
-        young, outer, cortex, proximal, distal, line, plates, nail, fixator, strut, facing, "");
+        young, outer, cortex, proximal, distal, line, plates, nail, fixator, lags, strut, facing,
+        "");
   }
 
   /** Return the same with its line as it is found when it has not united: open, nothing pressed. */
@@ -60,6 +64,7 @@ record Sketch(
             plates,
             nail,
             fixator,
+            List.of(),
             strut,
             facing,
             told)

@@ -102,6 +102,7 @@ final class SketchMaker {
         plates,
         nail,
         fixator,
+        new LagMaker(scene, facing().orElse(FRONT)).screws(line),
         strut(zone),
         plates.isEmpty() && fixator.isEmpty() ? Optional.of(FRONT) : facing(),
         told(line));

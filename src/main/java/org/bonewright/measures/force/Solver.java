@@ -54,7 +54,7 @@ final class Solver {
   Optional<Solved> under(Draw draw) {
     Builder builder = new Builder(sketch, draw);
     List<Load> loads = loadings.stream().map(load -> load.under(draw, sketch.facing())).toList();
-    FixedBone fixed = builder.build(loads);
+    FixedBone fixed = builder.build();
     MechanicalModel model = new MechanicalModel(fixed);
     Optional<LoadAnswer> before = Borne.answer(model, NOTHING);
     List<Borne> borne = loads.stream().flatMap(load -> Borne.of(model, load).stream()).toList();
@@ -73,7 +73,7 @@ final class Solver {
             clipped(most(borne), widest),
             clipped(gap.shear(), widest),
             builder.strained() > 0 && !held ? PERCENT : strain(borne, builder.strained()),
-            held ? contact(builder.lagged(loads), borne) : 0,
+            held ? closed(borne) : 0,
             wear.plate().range(),
             wear.plate().steady(),
             wear.nail().range(),
@@ -82,7 +82,7 @@ final class Solver {
             wear.use(),
             Math.max(LITTLE, Math.min(MUCH, wear.cycles() / UnionTime.loads(bone, revision, draw))),
             held ? margin(borne) : Math.min(margin(borne), share(borne, builder.radius())),
-            model.openingMoment().orElseGet(builder::lagOpens),
+            model.openingMoment().orElse(0),
             StrutShare.of(borne)));
   }
 
@@ -141,10 +141,6 @@ final class Solver {
   private static double part(double movement, double gaps) {
     double percent = PERCENT * Math.abs(movement) / gaps;
     return movement < 0 ? Math.min(PERCENT, percent) : percent;
-  }
-
-  private static double contact(boolean lagged, List<Borne> borne) {
-    return lagged ? PERCENT : closed(borne);
   }
 
   private static double closed(List<Borne> borne) {

@@ -16,6 +16,7 @@ import org.bonewright.mechanics.construct.Load;
  * @param screws what each screw carries
  * @param nail what a nail and its bolts carry; absent where there is none
  * @param fixator what an external fixator carries; absent where there is none
+ * @param lags what each lag screw carries
  * @param strut what a strut carries at the fracture; absent where none crosses it, or none that a
  *     screw holds on either side
  * @param events what gave way, in order
@@ -32,6 +33,7 @@ public record LoadAnswer(
     List<ScrewDemand> screws,
     Optional<NailAnswer> nail,
     Optional<FixatorAnswer> fixator,
+    List<LagDemand> lags,
     Optional<StrutCut> strut,
     List<GivingWay> events,
     OptionalDouble slipCautious,

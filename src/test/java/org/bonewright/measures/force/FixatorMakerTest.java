@@ -25,7 +25,7 @@ class FixatorMakerTest {
   }
 
   private static BarFixator built(CaseText text) {
-    return new Builder(Sketches.of(text), Draw.MIDDLE).build(List.of()).fixator().orElseThrow();
+    return new Builder(Sketches.of(text), Draw.MIDDLE).build().fixator().orElseThrow();
   }
 
   private static List<Double> samples(String measure, CaseText text) {

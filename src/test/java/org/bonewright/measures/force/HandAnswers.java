@@ -27,6 +27,7 @@ final class HandAnswers {
         screws,
         Optional.empty(),
         Optional.empty(),
+        List.of(),
         strut,
         List.of(),
         OptionalDouble.empty(),
