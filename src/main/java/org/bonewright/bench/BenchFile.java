@@ -31,6 +31,8 @@ public sealed interface BenchFile {
       @OneOrMany List<BenchScrew> screws,
       Optional<BenchStrut> strut,
       Optional<BenchNail> nail,
+      @Meaning("an external fixator on one side") Optional<BenchFixator> fixator,
+      @Meaning("lag screws across the fracture") @OneOrMany List<BenchLagScrew> lagScrews,
       Optional<BenchPreload> preload,
       List<BenchLoad> loads,
       List<Ask> ask)

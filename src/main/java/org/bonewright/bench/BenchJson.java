@@ -6,10 +6,13 @@ import org.bonewright.bench.BenchAnswer.AnsweredLoad;
 import org.bonewright.bench.BenchAnswer.OfConstruct;
 import org.bonewright.bench.BenchAnswer.OfQuestion;
 import org.bonewright.mechanics.answer.ConstructHoldOut;
+import org.bonewright.mechanics.answer.FixatorAnswer;
+import org.bonewright.mechanics.answer.LagDemand;
 import org.bonewright.mechanics.answer.LoadAnswer;
 import org.bonewright.mechanics.answer.NailAnswer;
 import org.bonewright.mechanics.answer.PlateCut;
 import org.bonewright.mechanics.answer.ScrewDemand;
+import org.bonewright.mechanics.answer.TubeCut;
 import org.bonewright.mechanics.construct.Load;
 import org.bonewright.mechanics.model.Outcome;
 import tools.jackson.databind.json.JsonMapper;
@@ -124,6 +127,8 @@ public final class BenchJson {
     ArrayNode screws = node.putArray("screws");
     answer.screws().forEach(screw -> screw(screws.addObject(), screw));
     answer.nail().ifPresent(nail -> nail(node.putObject("nail"), nail));
+    answer.fixator().ifPresent(fixator -> fixator(node.putObject("fixator"), fixator));
+    lags(node, answer.lags());
     ArrayNode events = node.putArray("events");
     answer
         .events()
@@ -167,17 +172,7 @@ public final class BenchJson {
   }
 
   private static void nail(ObjectNode node, NailAnswer nail) {
-    ArrayNode sections = node.putArray("sections");
-    nail.cuts()
-        .forEach(
-            cut ->
-                sections
-                    .addObject()
-                    .put("z", cut.z())
-                    .put("N", cut.axial())
-                    .put("Mx", cut.bendingX())
-                    .put("My", cut.bendingY())
-                    .put("T", cut.torque()));
+    sections(node, nail.cuts());
     ArrayNode bolts = node.putArray("bolts");
     nail.bolts()
         .forEach(
@@ -188,6 +183,56 @@ public final class BenchJson {
                     .put("shear", bolt.shear())
                     .put("moment", bolt.moment())
                     .put("bendingStress", bolt.bendingStress()));
+  }
+
+  private static void fixator(ObjectNode node, FixatorAnswer fixator) {
+    ArrayNode bars = node.putArray("bars");
+    fixator.bars().forEach(cuts -> sections(bars.addObject(), cuts));
+    ArrayNode pins = node.putArray("pins");
+    fixator
+        .pins()
+        .forEach(
+            pin ->
+                pins.addObject()
+                    .put("at", pin.at())
+                    .put("pull", pin.pull())
+                    .put("shear", pin.shear())
+                    .put("momentAtBone", pin.momentAtBone())
+                    .put("momentAtClamp", pin.momentAtClamp())
+                    .put("bendingStress", pin.bendingStress()));
+  }
+
+  private static void lags(ObjectNode node, List<LagDemand> lags) {
+    if (lags.isEmpty()) {
+      return;
+    }
+    ArrayNode screws = node.putArray("lagScrews");
+    for (LagDemand lag : lags) {
+      ObjectNode screw =
+          screws
+              .addObject()
+              .put("at", lag.at())
+              .put("tension", lag.tension())
+              .put("shear", lag.shear())
+              .put("moment", lag.moment())
+              .put("bendingStress", lag.bendingStress());
+      put(screw, "capacity", lag.capacity());
+      put(screw, "margin", lag.margin());
+      screw.put("state", lag.loose() ? "loose" : "tight");
+    }
+  }
+
+  private static void sections(ObjectNode node, List<TubeCut> cuts) {
+    ArrayNode sections = node.putArray("sections");
+    cuts.forEach(
+        cut ->
+            sections
+                .addObject()
+                .put("z", cut.z())
+                .put("N", cut.axial())
+                .put("Mx", cut.bendingX())
+                .put("My", cut.bendingY())
+                .put("T", cut.torque()));
   }
 
   private static void screw(ObjectNode node, ScrewDemand screw) {

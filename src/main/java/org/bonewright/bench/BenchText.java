@@ -9,10 +9,13 @@ import org.bonewright.bench.BenchAnswer.AnsweredLoad;
 import org.bonewright.bench.BenchAnswer.OfConstruct;
 import org.bonewright.bench.BenchAnswer.OfQuestion;
 import org.bonewright.mechanics.answer.ConstructHoldOut;
+import org.bonewright.mechanics.answer.FixatorAnswer;
+import org.bonewright.mechanics.answer.LagDemand;
 import org.bonewright.mechanics.answer.LoadAnswer;
 import org.bonewright.mechanics.answer.NailAnswer;
 import org.bonewright.mechanics.answer.PlateCut;
 import org.bonewright.mechanics.answer.ScrewDemand;
+import org.bonewright.mechanics.answer.TubeCut;
 import org.bonewright.mechanics.construct.Load;
 import org.bonewright.mechanics.model.Outcome;
 
@@ -142,6 +145,8 @@ public final class BenchText {
     }
     screws(answer.screws());
     answer.nail().ifPresent(this::nail);
+    answer.fixator().ifPresent(this::fixator);
+    lags(answer.lags());
     answer
         .events()
         .forEach(
@@ -151,7 +156,7 @@ public final class BenchText {
                     event.load() < AT_ONCE
                         ? "while it was pressed together,"
                         : String.format(Locale.ROOT, "at %.0f %% of the load", 100 * event.load()),
-                    event.what().equals("touches") ? "nail" : "screw",
+                    acting(event.what()),
                     plain(event.at()),
                     event.what()));
     answer
@@ -163,6 +168,33 @@ public final class BenchText {
                     100 * share));
     if (answer.reached() < 1) {
       line("  Nothing holds beyond %.0f %% of the load.", 100 * answer.reached());
+    }
+  }
+
+  /** Return what does something while a load is raised. */
+  private static String acting(String what) {
+    return switch (what) {
+      case "touches" -> "nail";
+      case "loosens" -> "lag screw";
+      default -> "screw";
+    };
+  }
+
+  private void lags(List<LagDemand> lags) {
+    if (lags.isEmpty()) {
+      return;
+    }
+    line("  lag screws  z mm    pull N   shear N   bending MPa   holds N   margin   state");
+    for (LagDemand lag : lags) {
+      line(
+          "  %14.1f %9.0f %9.0f %13.0f %9s %8s   %s",
+          lag.at(),
+          lag.tension(),
+          lag.shear(),
+          lag.bendingStress(),
+          rounded(lag.capacity(), "%.0f"),
+          rounded(lag.margin(), "%.1f"),
+          lag.loose() ? "loose" : "tight");
     }
   }
 
@@ -238,13 +270,7 @@ public final class BenchText {
   }
 
   private void nail(NailAnswer nail) {
-    line("  nail        z mm   along N   bent N·m   torque N·m");
-    nail.cuts()
-        .forEach(
-            cut ->
-                line(
-                    "  %14.1f %9.0f %10.2f %12.2f",
-                    cut.z(), cut.axial(), cut.bending() / 1000, cut.torque() / 1000));
+    tube("nail", nail.cuts());
     line("  bolts       z mm   shear N   bent N·m   bending MPa");
     nail.bolts()
         .forEach(
@@ -252,6 +278,34 @@ public final class BenchText {
                 line(
                     "  %14.1f %9.0f %10.2f %13.0f",
                     bolt.at(), bolt.shear(), bolt.moment() / 1000, bolt.bendingStress()));
+  }
+
+  private void tube(String name, List<TubeCut> cuts) {
+    line("  %-11s z mm   along N   bent N·m   torque N·m", name);
+    cuts.forEach(
+        cut ->
+            line(
+                "  %14.1f %9.0f %10.2f %12.2f",
+                cut.z(), cut.axial(), cut.bending() / 1000, cut.torque() / 1000));
+  }
+
+  private void fixator(FixatorAnswer fixator) {
+    for (int i = 0; i < fixator.bars().size(); i++) {
+      tube("bar " + i, fixator.bars().get(i));
+    }
+    line("  pins        z mm   pull N   shear N   at bone N·m   at clamp N·m   bending MPa");
+    fixator
+        .pins()
+        .forEach(
+            pin ->
+                line(
+                    "  %14.1f %8.0f %9.0f %13.2f %14.2f %13.0f",
+                    pin.at(),
+                    pin.pull(),
+                    pin.shear(),
+                    pin.momentAtBone() / 1000,
+                    pin.momentAtClamp() / 1000,
+                    pin.bendingStress()));
   }
 
   private static String rounded(OptionalDouble value, String format) {

@@ -47,6 +47,10 @@ final class Built {
     List<PlateScrew> screws = placed.screws();
     problems.addAll(placed.problems());
     nail();
+    Optional<BuiltFixator> fixator = file.fixator().map(f -> new BuiltFixator(file, f));
+    fixator.ifPresent(outside -> problems.addAll(outside.problems()));
+    BuiltLagScrews lags = new BuiltLagScrews(file, touching() && gap() == 0);
+    problems.addAll(lags.problems());
     fracture();
     if (!problems.isEmpty()) {
       return Optional.empty();
@@ -68,7 +72,9 @@ final class Built {
             file.nail().map(this::nail),
             file.preload()
                 .filter(preload -> preload.force() > 0)
-                .map(p -> new Compression(p.force(), p.eccentricity().orElse(0.0)))));
+                .map(p -> new Compression(p.force(), p.eccentricity().orElse(0.0))),
+            fixator.map(BuiltFixator::fixator),
+            lags.screws()));
   }
 
   private static OptionalDouble optional(Optional<Double> value) {

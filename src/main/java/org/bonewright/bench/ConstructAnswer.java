@@ -69,6 +69,17 @@ final class ConstructAnswer {
           "A nail gives no more for its holes; play in them is a question of its own, nailPlay.");
       limits.add("A nail that has met its canal stays there while the load is raised.");
     }
+    if (bone.fixator().isPresent()) {
+      limits.add("Clamps of a fixator are taken as rigid; a real one slips, and pins work loose.");
+      limits.add(
+          "Pins are stressed at the root of the thread beyond what is told: no notch counts.");
+    }
+    if (!bone.lags().isEmpty()) {
+      limits.add(
+          "The head of a lag screw does not slide, and does not bear again once loose; its thread is"
+              + " told by its margin, not pulled out.");
+      limits.add("A lag screw through a plate is taken as one whose head rests on the cortex.");
+    }
     if (bone.compression().isPresent()) {
       limits.add("The far cortex may open later: at a moment up to a quarter larger than told.");
     }

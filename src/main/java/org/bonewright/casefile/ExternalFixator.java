@@ -13,12 +13,17 @@ public record ExternalFixator(
         String id,
     @Meaning("Kind of frame.") Optional<Frame> frame,
     @Meaning("The pins.") Optional<List<Pin>> pins,
-    @Meaning("Number of bars.") @Between(min = 1, max = 8) Optional<Integer> bars)
+    @Meaning("Number of bars.") @Between(min = 1, max = 8) Optional<Integer> bars,
+    @Meaning("Distance in mm from the bone to the axis of the nearest bar.")
+        @Between(min = 5, max = 200)
+        Optional<Quantity> barDistanceMm,
+    @Meaning("Diameter of the bars in mm.") @Between(min = 2, max = 40) Optional<Quantity> barMm)
     implements Implant {
 
   /** Return the same fixator without the pins at these places of its list, counted from 1. */
   public ExternalFixator withoutPins(List<Integer> taken) {
-    return new ExternalFixator(id, frame, pins.map(all -> Places.without(all, taken)), bars);
+    return new ExternalFixator(
+        id, frame, pins.map(all -> Places.without(all, taken)), bars, barDistanceMm, barMm);
   }
 
   /** Kinds of frame. */

@@ -3,6 +3,7 @@ package org.bonewright.review;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.bonewright.bone.Dimension;
 import org.bonewright.measures.Definition;
 import org.bonewright.measures.Reading;
@@ -30,6 +31,7 @@ final class ForceMaker {
           "plate-stress-steady",
           "nail-stress-range",
           "bolt-stress-range",
+          "pin-stress-range",
           "endurance-used",
           "metal-life-over-union",
           "screw-pull-margin",
@@ -59,6 +61,10 @@ final class ForceMaker {
               + " soft.",
           "Likely: nine in ten of the sampled sets of assumptions lie within.");
 
+  private static final String FIXATOR =
+      "Clamps of a fixator are taken as rigid and pins as tight in the bone; real ones give more, and"
+          + " how long they last is not said.";
+
   private final JudgedCase judged;
   private final RuleSet rules;
   private final List<Subject> columns = new ArrayList<>();
@@ -78,7 +84,13 @@ final class ForceMaker {
         MEASURES.stream().flatMap(measure -> row(measure).stream()).toList(),
         columns.stream().map(this::inShort).toList(),
         notModelled,
-        LIMITS);
+        limits());
+  }
+
+  private List<String> limits() {
+    boolean fixator =
+        columns.stream().anyMatch(subject -> sampled(subject, "pin-stress-range").isPresent());
+    return fixator ? Stream.concat(LIMITS.stream(), Stream.of(FIXATOR)).toList() : LIMITS;
   }
 
   private void sort(Subject subject) {

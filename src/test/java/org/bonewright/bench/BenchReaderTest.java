@@ -41,6 +41,90 @@ class BenchReaderTest {
   }
 
   @Nested
+  class A_fixator {
+
+    private static final Path BARS = Path.of("cases/bench/fixator-two-bars.json");
+
+    @Test
+    void tells_what_its_bars_and_pins_carry_and_that_its_clamps_are_rigid() throws IOException {
+      BenchAnswer answer = answer(Files.readString(BARS));
+      JsonNode fixator = json(answer).get("loads").get(0).get("fixator");
+      double borne = 0;
+      for (JsonNode bar : fixator.get("bars")) {
+        for (JsonNode section : bar.get("sections")) {
+          borne += section.get("z").asDouble() == 0 ? section.get("N").asDouble() : 0;
+        }
+      }
+      assertThat(borne).isCloseTo(-200, within(1e-3));
+      assertThat(fixator.get("pins")).hasSize(6);
+      assertThat(BenchText.of(answer)).contains("bar 1", "pins        z mm", "Clamps of a fixator");
+    }
+
+    @Test
+    void has_pins_in_bone_and_a_second_bar_beyond_the_first() throws IOException {
+      String file =
+          Files.readString(BARS)
+              .replace("-40, 40", "-1, 40")
+              .replace("\"distance\": 65", "\"distance\": 45")
+              .replace("\"coreDiameter\": 4", "\"coreDiameter\": 6");
+      assertThat(problems(file))
+          .extracting(Problem::pointer)
+          .containsExactlyInAnyOrder(
+              "/fixator/bars/1/distance", "/fixator/pins/0/at/2", "/fixator/pins/0/coreDiameter");
+    }
+
+    @Test
+    void has_one_bar_or_two_and_one_pin_at_a_level() throws IOException {
+      String file =
+          Files.readString(BARS)
+              .replace(
+                  ", \"distance\": 65}",
+                  ", \"distance\": 65}, {\"E\": 120000, \"nu\": 0.3, \"outerDiameter\": 11, \"innerDiameter\": 12, \"distance\": 80}")
+              .replace("85, 120", "85, 85");
+      assertThat(problems(file))
+          .extracting(Problem::pointer)
+          .containsExactlyInAnyOrder(
+              "/fixator/bars", "/fixator/bars/2/innerDiameter", "/fixator/pins/0/at/5");
+    }
+  }
+
+  @Nested
+  class A_lag_screw {
+
+    private static final Path LAG = Path.of("cases/bench/lag-screw-and-plate.json");
+
+    @Test
+    void tells_its_pull_and_what_its_thread_holds() throws IOException {
+      BenchAnswer answer = answer(Files.readString(LAG));
+      JsonNode pressed = json(answer).get("loads").get(0).get("lagScrews").get(0);
+      assertThat(pressed.get("tension").asDouble()).isBetween(1400.0, 1500.0);
+      assertThat(pressed.get("margin").asDouble()).isGreaterThan(1);
+      assertThat(pressed.get("state").asString()).isEqualTo("tight");
+      assertThat(json(answer).get("openingMoment").asDouble()).isPositive();
+      assertThat(BenchText.of(answer)).contains("lag screws  z mm", "The head of a lag screw");
+    }
+
+    @Test
+    void lies_across_the_fracture_and_presses_only_ends_that_touch() throws IOException {
+      String file =
+          Files.readString(LAG)
+              .replace("{\"at\": 11, \"out\": -2}", "{\"at\": -15, \"out\": -2}")
+              .replace("\"majorDiameter\": 3.5", "\"majorDiameter\": 2.3")
+              .replace("\"contact\": \"unilateral\"", "\"contact\": \"none\"");
+      assertThat(problems(file))
+          .extracting(Problem::pointer)
+          .containsExactlyInAnyOrder(
+              "/lagScrews/0/thread/at", "/lagScrews/0/majorDiameter", "/lagScrews/0/preload");
+    }
+
+    @Test
+    void has_its_head_in_bone() throws IOException {
+      String file = Files.readString(LAG).replace("{\"at\": -11", "{\"at\": -211");
+      assertThat(problems(file)).extracting(Problem::pointer).contains("/lagScrews/0/head/at");
+    }
+  }
+
+  @Nested
   class A_nail {
 
     private static final Path WIDE = Path.of("cases/bench/nail-in-wide-canal.json");

@@ -22,7 +22,10 @@ enum Assumption {
   STAND_OFF("how far the plate stands off the bone"),
   FRICTION("how rough the surfaces are"),
   TWIST("which way round the load twists"),
-  CANAL("how the nail fits its canal");
+  CANAL("how the nail fits its canal"),
+  FRAME("how far the bars lie from the bone"),
+  PINS("how thick pins and bars are"),
+  LAG("where lag screws cross the line");
 
   private final String words;
 

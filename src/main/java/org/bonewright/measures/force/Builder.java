@@ -11,7 +11,6 @@ import org.bonewright.mechanics.construct.BoneStrut;
 import org.bonewright.mechanics.construct.Compression;
 import org.bonewright.mechanics.construct.FixedBone;
 import org.bonewright.mechanics.construct.Fracture;
-import org.bonewright.mechanics.construct.Load;
 import org.bonewright.mechanics.construct.MetalNail;
 import org.bonewright.mechanics.construct.MetalPlate;
 import org.bonewright.mechanics.construct.PlateScrew;
@@ -37,9 +36,6 @@ final class Builder {
   private static final double LEAST_FRICTION = 0.2;
   private static final double MOST_FRICTION = 0.4;
 
-  /** A screw or bolt keeps this far from the end of a fragment, mm. */
-  private static final double EDGE = 1;
-
   private final Sketch sketch;
   private final Draw draw;
   private final CorticalBone bone;
@@ -58,21 +54,17 @@ final class Builder {
     this.friction = draw.between(LEAST_FRICTION, MOST_FRICTION, Assumption.FRICTION);
   }
 
-  /**
-   * Return the construct.
-   *
-   * @param loads what it will bear
-   */
-  FixedBone build(List<Load> loads) {
-    return build(loads, false);
+  /** Return the construct. */
+  FixedBone build() {
+    return build(false);
   }
 
   /** Return the construct without a load, all slack of a nail in its canal taken up. */
   FixedBone taut() {
-    return build(List.of(), true);
+    return build(true);
   }
 
-  private FixedBone build(List<Load> loads, boolean snug) {
+  private FixedBone build(boolean snug) {
     List<MetalPlate> plates = new ArrayList<>();
     List<PlateScrew> screws = new ArrayList<>();
     double reach = 0;
@@ -88,50 +80,33 @@ final class Builder {
     Optional<MetalNail> nail =
         sketch.nail().map(inside -> new NailBuilder(inside, draw, tube, gap).nail(snug));
     reach = Math.max(reach, sketch.nail().map(NailBuilder::reach).orElse(0.0));
+    reach = Math.max(reach, sketch.fixator().map(FixatorSketch::reach).orElse(0.0));
+    reach = Math.max(reach, sketch.lags().isEmpty() ? 0 : tube.outer() / 2);
     return new FixedBone(
         new Shaft(
             bone.elastic(),
             tube,
-            Math.max(sketch.proximal(), reach + EDGE) - gap / 2,
-            Math.max(sketch.distal(), reach + EDGE) - gap / 2,
+            Math.max(sketch.proximal(), reach + FromLine.EDGE) - gap / 2,
+            Math.max(sketch.distal(), reach + FromLine.EDGE) - gap / 2,
             OptionalDouble.of(bone.shearStrength())),
-        new Fracture(gap, filling(loads)),
+        new Fracture(gap, new Fracture.Filling.Touching(friction)),
         plates,
         screws,
         sketch.strut().map(this::strut),
         nail,
-        compression(plates));
+        compression(plates),
+        sketch.fixator().map(outside -> new FixatorBuilder(outside, draw, gap).fixator()),
+        sketch.lags().stream()
+            .map(lag -> new LagBuilder(draw, tube, bone).screw(lag, lagMetal()))
+            .toList());
   }
 
-  /**
-   * Return whether a lag screw keeps the ends pressed together all round under these loads, by the
-   * stress of the whole section: force over area against bending. Then they carry as one bone.
-   */
-  boolean lagged(List<Load> loads) {
-    double force = lagForce();
-    return force > 0
-        && loads.stream()
-            .allMatch(
-                load ->
-                    Math.hypot(load.bendingX(), load.bendingY()) * radius() / tube.weak()
-                        <= (force - load.axial()) / tube.area());
-  }
-
-  /** Return the bending moment in N·m at which ends pressed together by a lag screw part. */
-  double lagOpens() {
-    return lagForce() / tube.area() * tube.weak() / radius() / 1000;
-  }
-
-  private double lagForce() {
-    return sketch.line().closed() && sketch.line().central()
-        ? draw.in(sketch.line().pressed(), Assumption.COMPRESSION)
-        : 0;
-  }
-
-  private Fracture.Filling filling(List<Load> loads) {
-    return lagged(loads)
-        ? new Fracture.Filling.Layer(bone.elastic())
-        : new Fracture.Filling.Touching(friction);
+  /** Lag screws are made of what the plate is made of. */
+  private Metal lagMetal() {
+    return sketch.plates().stream()
+        .findFirst()
+        .map(PlateSketch::metal)
+        .orElseGet(() -> Metal.of(Optional.empty()));
   }
 
   /** Return the sum of the gaps that share the movement, in mm. */
@@ -149,7 +124,7 @@ final class Builder {
    * gap, all of them are moved.
    */
   private List<Double> levels(List<PlateSketch.Hole> holes) {
-    double end = gap / 2 + EDGE;
+    double end = gap / 2 + FromLine.EDGE;
     double near = Math.max(0, at(holes, HoleSide.NEAR).max().orElse(-end) + end);
     double far = Math.max(0, end - at(holes, HoleSide.FAR).min().orElse(end));
     return holes.stream()

@@ -47,7 +47,9 @@ final class ForceMeasure implements Measure {
   private enum Part {
     WHOLE(""),
     PLATE("no plate holds the bone"),
-    NAIL("no nail holds the bone");
+    WITHIN("neither plate nor nail holds the bone"),
+    NAIL("no nail holds the bone"),
+    FIXATOR("no external fixator holds the bone");
 
     private final String none;
 
@@ -59,7 +61,9 @@ final class ForceMeasure implements Measure {
       return switch (this) {
         case WHOLE -> true;
         case PLATE -> !sketch.plates().isEmpty();
+        case WITHIN -> !sketch.plates().isEmpty() || sketch.nail().isPresent();
         case NAIL -> sketch.nail().isPresent();
+        case FIXATOR -> sketch.fixator().isPresent();
       };
     }
   }
@@ -220,6 +224,18 @@ final class ForceMeasure implements Measure {
         Solved::bolt);
   }
 
+  static Measure pinStress(Modelling modelling) {
+    return stress(
+        modelling,
+        "pin-stress-range",
+        "Range of stress in the pins",
+        "largest range of the bending stress of a pin of an external fixator, in the core of its"
+            + " thread at the near cortex or in its shank at the clamp, from no load to the load of"
+            + " the first six weeks. Clamps are taken as rigid, threads without a notch",
+        Part.FIXATOR,
+        Solved::pin);
+  }
+
   static Measure steady(Modelling modelling) {
     return stress(
         modelling,
@@ -257,9 +273,10 @@ final class ForceMeasure implements Measure {
         "Endurance of the metal used up",
         Definition.ratio(),
         "alternating stress at the edge of the worst hole of plate or nail, or in a bolt, over the"
-            + " endurance limit, plus mean stress over tensile strength; above 1 it breaks in time",
+            + " endurance limit, plus mean stress over tensile strength; above 1 it breaks in time. Pins"
+            + " of a fixator are left out: they work loose before they break, and can be changed",
         "Goodman's line; endurance limits from memory, as ranges",
-        Part.WHOLE,
+        Part.WITHIN,
         WhenClosed.SAME,
         Solved::use);
   }
@@ -272,10 +289,11 @@ final class ForceMeasure implements Measure {
         Definition.ratio(),
         "cycles to failure of the worst hole of plate or nail, or of a bolt, over the loads that come until the usual time of"
             + " union, at the load of the first six weeks, which may rise as the bone shares it; 100"
-            + " stands for more, 0.01 for less. None where the ends touch",
+            + " stands for more, 0.01 for less. None where the ends touch. Pins of a"
+            + " fixator are left out: they work loose before they break, and can be changed",
         "line of stress over cycles through two points (convention of textbooks, from memory); about"
             + " a million steps a year (Griffin et al., J Orthop Surg Res 2009, excerpt read)",
-        Part.WHOLE,
+        Part.WITHIN,
         WhenClosed.SHARED,
         Solved::life);
   }

@@ -25,6 +25,7 @@ public final class ForceMeasures {
         ForceMeasure.nailStress(modelling),
         ForceMeasure.nearMovement(modelling),
         ForceMeasure.opening(modelling),
+        ForceMeasure.pinStress(modelling),
         ForceMeasure.shear(modelling),
         ForceMeasure.steady(modelling),
         ForceMeasure.strain(modelling),

@@ -40,7 +40,7 @@ final class HoldOutMeasure implements Measure {
                 + HoldOuts.sets()
                 + " sets of assumptions, by the margin of the screws at 5, 50 and 95 in a"
                 + " hundred of all; 64 stands for more. None where both kinds of screws hold,"
-                + " or a nail does",
+                + " or a nail or fixator does",
             ForceMeasure.INPUTS,
             "frame model; Chapman et al., J Biomech Eng 1996 (abstract read), used in cortex by"
                 + " extension"),
@@ -82,6 +82,9 @@ final class HoldOutMeasure implements Measure {
     Forces.Known known = (Forces.Known) forces;
     if (known.sketch().nail().isPresent()) {
       return new Reading.None("a nail holds the bone");
+    }
+    if (known.sketch().fixator().isPresent()) {
+      return new Reading.None("an external fixator holds the bone");
     }
     if (known.sketch().mixed()) {
       return new Reading.None(

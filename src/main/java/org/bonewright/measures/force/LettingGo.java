@@ -35,7 +35,7 @@ final class LettingGo {
   Optional<LetGo> under(Draw draw) {
     Builder builder = new Builder(sketch, draw);
     List<Load> loads = loadings.stream().map(load -> load.under(draw, sketch.facing())).toList();
-    FixedBone fixed = builder.build(loads);
+    FixedBone fixed = builder.build();
     MechanicalModel model = new MechanicalModel(fixed);
     LetGo earliest = new LetGo(LetGo.MOST, LetGo.Mode.HOLDS);
     for (Load load : loads) {

@@ -4,8 +4,8 @@ import java.util.List;
 import org.bonewright.mechanics.answer.BoltDemand;
 import org.bonewright.mechanics.answer.LoadAnswer;
 import org.bonewright.mechanics.answer.NailAnswer;
-import org.bonewright.mechanics.answer.NailCut;
 import org.bonewright.mechanics.answer.PlateCut;
+import org.bonewright.mechanics.answer.TubeCut;
 import org.bonewright.mechanics.construct.FixedBone;
 import org.bonewright.mechanics.construct.MetalNail;
 import org.bonewright.mechanics.fatigue.Goodman;
@@ -17,9 +17,6 @@ import org.bonewright.mechanics.fatigue.PlateFatigue;
  * nail and bolts, and over several loads. Bolts count with their full diameter and no notch.
  */
 final class MetalWear {
-
-  /** Less than this of a load is no load worth the name. */
-  private static final double LEAST_SHARE = 0.01;
 
   private final FixedBone fixed;
   private final LoadAnswer before;
@@ -53,7 +50,7 @@ final class MetalWear {
    * @param share that share
    */
   void add(LoadAnswer under, double share) {
-    if (share < LEAST_SHARE) {
+    if (share < Solver.LEAST_SHARE) {
       List.of(plate, nail, bolt).forEach(Wear::gone);
       return;
     }
@@ -72,7 +69,7 @@ final class MetalWear {
   }
 
   private void add(Goodman metal, MetalNail own, NailAnswer now, double share) {
-    for (NailCut cut : now.cuts()) {
+    for (TubeCut cut : now.cuts()) {
       NailFatigue borne = NailFatigue.at(own, cut);
       nail.add(metal, 0, borne.range() / share, borne.alternating() / share);
     }

@@ -7,9 +7,6 @@ import org.bonewright.mechanics.section.HollowCircle;
 /** Builds the nail of a sketch in numbers under one set of assumptions. */
 final class NailBuilder {
 
-  /** A bolt or rest keeps this far from the end of a fragment, mm. */
-  private static final double EDGE = 1;
-
   /** A bolt needs some length between nail and cortex: share of the bone's mean radius. */
   private static final double THICKEST = 0.9;
 
@@ -52,7 +49,7 @@ final class NailBuilder {
 
   private MetalNail.Bolt bolt(NailSketch.Bolt bolt) {
     return new MetalNail.Bolt(
-        fromEnd(draw.in(bolt.at(), Assumption.PLACE)),
+        FromLine.kept(draw.in(bolt.at(), Assumption.PLACE), gap),
         bolt.azimuth(),
         sketch.metal().elastic(draw),
         draw.in(bolt.diameter(), Assumption.PLATE),
@@ -64,11 +61,8 @@ final class NailBuilder {
   private MetalNail.Rest rest(NailSketch.Rest rest, boolean snug, double outer) {
     double canal = draw.in(rest.canal(), Assumption.CANAL);
     return new MetalNail.Rest(
-        fromEnd(draw.in(rest.at(), Assumption.PLACE)), snug ? 0 : Math.max(0, canal - outer) / 2);
-  }
-
-  private double fromEnd(double at) {
-    return Math.copySign(Math.max(Math.abs(at), gap / 2 + EDGE), at);
+        FromLine.kept(draw.in(rest.at(), Assumption.PLACE), gap),
+        snug ? 0 : Math.max(0, canal - outer) / 2);
   }
 
   /** Return how far it reaches from the line at the most, in mm. */

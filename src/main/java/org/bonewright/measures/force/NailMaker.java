@@ -69,9 +69,7 @@ final class NailMaker {
   Optional<NailSketch> nail() {
     Optional<Dimension> centre = scene.zone().centre();
     if (centre.isEmpty()) {
-      missing.add(
-          scene.missingInCase(
-              "injury/zone", "From which level to which is the bone broken or not united, in mm?"));
+      missing.add(ZoneQuestion.of(scene));
     }
     if (nail.outerMm().isEmpty()) {
       ask("outerMm", "What is the diameter of " + nail.id() + ", in mm?");

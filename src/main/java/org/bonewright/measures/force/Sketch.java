@@ -17,9 +17,11 @@ import org.bonewright.measures.force.PlateSketch.Screw;
  * @param line the line
  * @param plates its plates
  * @param nail a nail in the canal
+ * @param fixator an external fixator
+ * @param lags lag screws that press closed ends together
  * @param strut a strut in the canal
  * @param facing direction around the bone from which azimuths are counted: the side on which the
- *     first plate lies, where that is told, or the front where there is none
+ *     first plate lies, where that is told; where there is none the front, or the side of the bars
  * @param told what it was built from, in a sentence
  */
 record Sketch(
@@ -31,18 +33,22 @@ record Sketch(
     LineSketch line,
     List<PlateSketch> plates,
     Optional<NailSketch> nail,
+    Optional<FixatorSketch> fixator,
+    List<LagSketch> lags,
     Optional<StrutSketch> strut,
     Optional<Double> facing,
     String told) {
 
   Sketch {
     plates = List.copyOf(plates);
+    lags = List.copyOf(lags);
   }
 
   /** Return the same without words: constructs that are built alike are then equal. */
   Sketch bare() {
     return new Sketch(
-        young, outer, cortex, proximal, distal, line, plates, nail, strut, facing, "");
+        young, outer, cortex, proximal, distal, line, plates, nail, fixator, lags, strut, facing,
+        "");
   }
 
   /** Return the same with its line as it is found when it has not united: open, nothing pressed. */
@@ -57,6 +63,8 @@ record Sketch(
             LineSketch.NOT_UNITED,
             plates,
             nail,
+            fixator,
+            List.of(),
             strut,
             facing,
             told)

@@ -42,8 +42,9 @@ final class SketchMaker {
     if (!scene.construct().known()) {
       return new Attempt.Untold(scene.read("main-implant-used").missing());
     }
-    if (!scene.construct().of(ExternalFixator.class).isEmpty()) {
-      return new Attempt.Outside("forces in an external fixator are not modelled");
+    List<ExternalFixator> fixators = scene.construct().of(ExternalFixator.class);
+    if (fixators.size() > 1) {
+      return new Attempt.Outside("two external fixators at once are not modelled");
     }
     if (!scene.certainly("two-lines-apart", "no")) {
       return scene.certainly("two-lines-apart", "yes")
@@ -54,31 +55,43 @@ final class SketchMaker {
     Optional<LineSketch> line = lineMaker.line();
     missing.addAll(lineMaker.missing());
     List<PlateSketch> plates = plates();
+    double facing = facing().orElse(FRONT);
     Optional<NailMaker> nailMaker =
-        Nails.nail(scene).map(nail -> new NailMaker(scene, nail, facing().orElse(FRONT)));
+        Nails.nail(scene).map(nail -> new NailMaker(scene, nail, facing));
+    Optional<FixatorMaker> fixatorMaker =
+        fixators.stream().findFirst().map(own -> new FixatorMaker(scene, own, facing));
     Optional<String> outside =
-        nailMaker.flatMap(maker -> maker.outside(line.filter(l -> !l.closed()).isPresent()));
+        fixatorMaker
+            .flatMap(FixatorMaker::outside)
+            .or(() -> nailMaker.flatMap(m -> m.outside(line.filter(l -> !l.closed()).isPresent())));
     if (outside.isPresent()) {
       return new Attempt.Outside(outside.get());
     }
     Optional<NailSketch> nail = nailMaker.flatMap(NailMaker::nail);
     nailMaker.ifPresent(maker -> missing.addAll(maker.missing()));
+    Optional<FixatorSketch> fixator = fixatorMaker.flatMap(FixatorMaker::fixator);
+    fixatorMaker.ifPresent(maker -> missing.addAll(maker.missing()));
     if (line.isEmpty() || !missing.isEmpty()) {
       return new Attempt.Untold(missing.stream().distinct().toList());
     }
-    if (!plates.isEmpty() || nail.isPresent()) {
-      return new Attempt.Ready(sketch(line.get(), plates, nail));
+    if (!plates.isEmpty() || nail.isPresent() || fixator.isPresent()) {
+      return new Attempt.Ready(sketch(line.get(), plates, nail, fixator));
     }
     return scene.certainly("plate-used", "no")
-        ? new Attempt.Outside("neither plate nor nail holds the bone")
+        ? new Attempt.Outside("no plate, nail or fixator holds the bone")
         : new Attempt.Untold(scene.read("plate-used").missing());
   }
 
-  private Sketch sketch(LineSketch line, List<PlateSketch> plates, Optional<NailSketch> nail) {
+  private Sketch sketch(
+      LineSketch line,
+      List<PlateSketch> plates,
+      Optional<NailSketch> nail,
+      Optional<FixatorSketch> fixator) {
     FractureZone zone = scene.zone();
     double length = scene.bone().length().middle();
     double centre = zone.centre().map(Dimension::middle).orElse(length / 2);
-    double reach = Math.max(reach(plates), nail.map(NailBuilder::reach).orElse(0.0)) + BEYOND;
+    double inner = Math.max(reach(plates), nail.map(NailBuilder::reach).orElse(0.0));
+    double reach = Math.max(inner, fixator.map(FixatorSketch::reach).orElse(0.0)) + BEYOND;
     return new Sketch(
         CorticalBone.moduli(BoneGrades.possible(scene.subject())),
         zone.centre().map(scene.bone()::outerAt).orElseGet(scene.bone()::outerAtShaft),
@@ -88,8 +101,10 @@ final class SketchMaker {
         line,
         plates,
         nail,
+        fixator,
+        new LagMaker(scene, facing().orElse(FRONT)).screws(line),
         strut(zone),
-        plates.isEmpty() ? Optional.of(FRONT) : facing(),
+        plates.isEmpty() && fixator.isEmpty() ? Optional.of(FRONT) : facing(),
         told(line));
   }
 
@@ -128,11 +143,16 @@ final class SketchMaker {
     return plates;
   }
 
+  /** Return from where azimuths are counted: the first plate, else the bars of a fixator. */
   private Optional<Double> facing() {
-    return scene.plates().stream()
-        .findFirst()
-        .flatMap(plate -> plate.plate().surface())
-        .map(Direction::degrees);
+    return scene.plates().isEmpty()
+        ? scene.construct().of(ExternalFixator.class).stream()
+            .findFirst()
+            .flatMap(FixatorMaker::side)
+        : scene.plates().stream()
+            .findFirst()
+            .flatMap(plate -> plate.plate().surface())
+            .map(Direction::degrees);
   }
 
   private Optional<StrutSketch> strut(FractureZone zone) {

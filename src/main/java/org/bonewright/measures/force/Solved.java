@@ -16,6 +16,8 @@ package org.bonewright.measures.force;
  * @param nail largest range of the nominal stress of a nail in MPa, under the load; 0 where there
  *     is none
  * @param bolt the same of its bolts
+ * @param pin largest bending stress of a pin of a fixator in MPa, under the load; 0 where there is
+ *     none
  * @param use how far plate, nail or bolts use up what their metal bears for ever; above 1 one of
  *     them breaks in time
  * @param life cycles to failure of plate, nail or bolts over cycles to union
@@ -35,6 +37,7 @@ record Solved(
     double steady,
     double nail,
     double bolt,
+    double pin,
     double use,
     double life,
     double margin,

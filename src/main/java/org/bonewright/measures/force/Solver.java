@@ -24,6 +24,9 @@ final class Solver {
   /** Smaller movements than this are none, mm. */
   private static final double FINEST = 0.001;
 
+  /** Less than this of a load is no load worth the name. */
+  static final double LEAST_SHARE = 0.01;
+
   private static final double PERCENT = 100;
   private static final Load NOTHING = Load.axial(0);
 
@@ -51,7 +54,7 @@ final class Solver {
   Optional<Solved> under(Draw draw) {
     Builder builder = new Builder(sketch, draw);
     List<Load> loads = loadings.stream().map(load -> load.under(draw, sketch.facing())).toList();
-    FixedBone fixed = builder.build(loads);
+    FixedBone fixed = builder.build();
     MechanicalModel model = new MechanicalModel(fixed);
     Optional<LoadAnswer> before = Borne.answer(model, NOTHING);
     List<Borne> borne = loads.stream().flatMap(load -> Borne.of(model, load).stream()).toList();
@@ -70,15 +73,16 @@ final class Solver {
             clipped(most(borne), widest),
             clipped(gap.shear(), widest),
             builder.strained() > 0 && !held ? PERCENT : strain(borne, builder.strained()),
-            held ? contact(builder.lagged(loads), borne) : 0,
+            held ? closed(borne) : 0,
             wear.plate().range(),
             wear.plate().steady(),
             wear.nail().range(),
             wear.bolt().range(),
+            pins(borne),
             wear.use(),
             Math.max(LITTLE, Math.min(MUCH, wear.cycles() / UnionTime.loads(bone, revision, draw))),
             held ? margin(borne) : Math.min(margin(borne), share(borne, builder.radius())),
-            model.openingMoment().orElseGet(builder::lagOpens),
+            model.openingMoment().orElse(0),
             StrutShare.of(borne)));
   }
 
@@ -88,6 +92,19 @@ final class Solver {
 
   private List<Goodman> nails(Draw draw) {
     return sketch.nail().stream().map(nail -> nail.metal().fatigue(draw)).toList();
+  }
+
+  /** Of a load that is borne in part only, the rest counts in proportion. */
+  private static double pins(List<Borne> borne) {
+    return borne.stream()
+        .filter(one -> one.share() >= LEAST_SHARE)
+        .flatMapToDouble(
+            one ->
+                one.answer().fixator().stream()
+                    .flatMap(fixator -> fixator.pins().stream())
+                    .mapToDouble(pin -> pin.bendingStress() / one.share()))
+        .max()
+        .orElse(0);
   }
 
   private static GapMovement worst(List<Borne> borne) {
@@ -124,10 +141,6 @@ final class Solver {
   private static double part(double movement, double gaps) {
     double percent = PERCENT * Math.abs(movement) / gaps;
     return movement < 0 ? Math.min(PERCENT, percent) : percent;
-  }
-
-  private static double contact(boolean lagged, List<Borne> borne) {
-    return lagged ? PERCENT : closed(borne);
   }
 
   private static double closed(List<Borne> borne) {

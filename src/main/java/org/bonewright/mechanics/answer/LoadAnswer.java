@@ -15,6 +15,8 @@ import org.bonewright.mechanics.construct.Load;
  * @param plates what each plate carries at its holes and at the fracture
  * @param screws what each screw carries
  * @param nail what a nail and its bolts carry; absent where there is none
+ * @param fixator what an external fixator carries; absent where there is none
+ * @param lags what each lag screw carries
  * @param strut what a strut carries at the fracture; absent where none crosses it, or none that a
  *     screw holds on either side
  * @param events what gave way, in order
@@ -30,6 +32,8 @@ public record LoadAnswer(
     List<List<PlateCut>> plates,
     List<ScrewDemand> screws,
     Optional<NailAnswer> nail,
+    Optional<FixatorAnswer> fixator,
+    List<LagDemand> lags,
     Optional<StrutCut> strut,
     List<GivingWay> events,
     OptionalDouble slipCautious,

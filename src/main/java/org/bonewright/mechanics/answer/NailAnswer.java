@@ -9,7 +9,7 @@ import java.util.List;
  *     one that is bent more
  * @param bolts what each bolt carries, in the order of the nail
  */
-public record NailAnswer(List<NailCut> cuts, List<BoltDemand> bolts) {
+public record NailAnswer(List<TubeCut> cuts, List<BoltDemand> bolts) {
 
   /** Copies the lists. */
   public NailAnswer {

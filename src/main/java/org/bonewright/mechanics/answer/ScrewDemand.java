@@ -44,8 +44,13 @@ public record ScrewDemand(
 
   /** Return how many times the pull it could bear; absent where it is not pulled or not known. */
   public OptionalDouble margin() {
-    return capacity.isPresent() && pullOff > NO_PULL * capacity.getAsDouble()
-        ? OptionalDouble.of(capacity.getAsDouble() / pullOff)
+    return margin(capacity, pullOff);
+  }
+
+  /** Return how many times a pull a thread could bear; absent where there is none to speak of. */
+  static OptionalDouble margin(OptionalDouble capacity, double pull) {
+    return capacity.isPresent() && pull > NO_PULL * capacity.getAsDouble()
+        ? OptionalDouble.of(capacity.getAsDouble() / pull)
         : OptionalDouble.empty();
   }
 }

@@ -13,6 +13,8 @@ import java.util.Optional;
  * @param strut a strut in or beside the canal, if there is one
  * @param nail a nail with its bolts, if there is one
  * @param compression what presses the fragments together before any load, if anything does
+ * @param fixator an external fixator, if there is one
+ * @param lags lag screws across the fracture
  */
 public record FixedBone(
     Shaft shaft,
@@ -21,11 +23,43 @@ public record FixedBone(
     List<PlateScrew> screws,
     Optional<BoneStrut> strut,
     Optional<MetalNail> nail,
-    Optional<Compression> compression) {
+    Optional<Compression> compression,
+    Optional<BarFixator> fixator,
+    List<LaggedScrew> lags) {
 
   /** Copies the lists. */
   public FixedBone {
     plates = List.copyOf(plates);
     screws = List.copyOf(screws);
+    lags = List.copyOf(lags);
+  }
+
+  /** Make a bone without an external fixator and lag screws. */
+  public FixedBone(
+      Shaft shaft,
+      Fracture fracture,
+      List<MetalPlate> plates,
+      List<PlateScrew> screws,
+      Optional<BoneStrut> strut,
+      Optional<MetalNail> nail,
+      Optional<Compression> compression) {
+    this(shaft, fracture, plates, screws, strut, nail, compression, Optional.empty(), List.of());
+  }
+
+  /** Return the same bone with an external fixator as well. */
+  public FixedBone with(BarFixator outside) {
+    return new FixedBone(
+        shaft, fracture, plates, screws, strut, nail, compression, Optional.of(outside), lags);
+  }
+
+  /** Return the same bone with these lag screws. */
+  public FixedBone with(List<LaggedScrew> lagged) {
+    return new FixedBone(
+        shaft, fracture, plates, screws, strut, nail, compression, fixator, lagged);
+  }
+
+  /** Return the same bone with other screws in its plates. */
+  public FixedBone screwed(List<PlateScrew> others) {
+    return new FixedBone(shaft, fracture, plates, others, strut, nail, compression, fixator, lags);
   }
 }

@@ -1,6 +1,6 @@
 package org.bonewright.mechanics.fatigue;
 
-import org.bonewright.mechanics.answer.NailCut;
+import org.bonewright.mechanics.answer.TubeCut;
 import org.bonewright.mechanics.construct.MetalNail;
 import org.bonewright.mechanics.section.NailHole;
 import org.bonewright.mechanics.section.NailStress;
@@ -28,7 +28,7 @@ public record NailFatigue(double range, double alternating) {
    * @param nail the nail; a bolt at the level stands for a hole there
    * @param cut what the load makes it carry there
    */
-  public static NailFatigue at(MetalNail nail, NailCut cut) {
+  public static NailFatigue at(MetalNail nail, TubeCut cut) {
     NailStress solid = NailStress.solid(nail.section(), cut.axial(), cut.bending(), cut.torque());
     double range = solid.withShear(solid.nominal());
     double alternating = range / 2;

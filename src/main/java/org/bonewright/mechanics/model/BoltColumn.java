@@ -24,8 +24,6 @@ final class BoltColumn {
   /** The same against turning, in N·mm/rad. */
   private static final double TIED_TURN = 1e10;
 
-  private static final double RIGID = 1e4;
-
   /**
    * Resists the swing of a nail about its bolt, in N·mm/rad, or where the bolt is fixed in the
    * nail, of both in the bone: too soft to count against two bolts. A bone that hangs on one swings
@@ -108,10 +106,7 @@ final class BoltColumn {
   }
 
   private static BeamStiffness stiffness(MetalNail.Bolt bolt) {
-    Material material =
-        bolt.rigid()
-            ? Material.isotropic(bolt.material().young() * RIGID, bolt.material().poisson())
-            : bolt.material();
+    Material material = bolt.rigid() ? bolt.material().hardened() : bolt.material();
     return HollowCircle.solid(bolt.diameter()).of(material);
   }
 

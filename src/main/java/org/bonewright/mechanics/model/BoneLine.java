@@ -12,6 +12,10 @@ import org.bonewright.mechanics.section.BeamStiffness;
 final class BoneLine {
 
   static final Vector ALONG = new Vector(0, 0, 1);
+
+  /** A point on the axis of the bone, at the fracture. */
+  static final Vector AXIS = new Vector(0, 0, 0);
+
   private static final Vector TOWARDS_PLATE = new Vector(1, 0, 0);
 
   private final LevelNodes proximal;

@@ -15,7 +15,9 @@ enum Change {
   /** A thread is pulled out. */
   PULLED,
   /** A nail comes to lie against the wall of its canal. */
-  TOUCHES;
+  TOUCHES,
+  /** The head of a lag screw is no longer pulled onto the bone. */
+  LOOSENS;
 
   /** Return it as one word. */
   String word() {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.bonewright.mechanics.construct.FixedBone;
 import org.bonewright.mechanics.construct.Fracture.Filling;
+import org.bonewright.mechanics.frame.Link;
 import org.bonewright.mechanics.frame.Loads;
 import org.bonewright.mechanics.frame.Six;
 
@@ -46,6 +47,22 @@ final class Closed {
   /** Return the joined bone. */
   Joined joined() {
     return joined;
+  }
+
+  /**
+   * Return how a point moves apart under a pair of forces at another, the ends being closed.
+   *
+   * @param at where the pair acts
+   * @param pair the pair
+   * @param point what moves
+   */
+  Six across(Link at, Six pair, Link point) {
+    Loads loads = joined.frame().loads().pair(at, pair);
+    if (factor.isPresent()) {
+      Six carried = carried(joined.frame().loads().pair(at, pair));
+      loads.pair(joined.ends(), carried.times(-1));
+    }
+    return joined.frame().under(loads).across(point);
   }
 
   /** Return what the ends carry under a load: six numbers, tension positive. */

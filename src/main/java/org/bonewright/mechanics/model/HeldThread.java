@@ -7,7 +7,9 @@ import java.util.OptionalInt;
 import org.bonewright.mechanics.construct.FixedBone;
 import org.bonewright.mechanics.construct.PlateScrew;
 import org.bonewright.mechanics.construct.PlateScrew.Head;
+import org.bonewright.mechanics.construct.Shaft;
 import org.bonewright.mechanics.frame.Link;
+import org.bonewright.mechanics.hold.PullOut;
 
 /**
  * The thread of a pressed screw that may be pulled out of the bone.
@@ -32,6 +34,21 @@ record HeldThread(int screw, Link neck, OptionalInt patch, double capacity) {
       }
     }
     return threads;
+  }
+
+  /**
+   * Return the pull in N that a thread bears; empty where the strength of the bone or the pitch is
+   * not given.
+   *
+   * @param cortices how many of them hold it
+   */
+  static OptionalDouble capacity(
+      double major, double core, double pitch, Shaft shaft, double cortices) {
+    return shaft.shearStrength().isEmpty() || !(pitch > 0)
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(
+            new PullOut(major, core, pitch)
+                .capacity(shaft.shearStrength().getAsDouble(), shaft.section().wall() * cortices));
   }
 
   /** Return the pull of its neck, in N, when it stretches so many mm. */

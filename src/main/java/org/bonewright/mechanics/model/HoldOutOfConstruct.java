@@ -97,13 +97,6 @@ public final class HoldOutOfConstruct {
   private static FixedBone without(FixedBone bone, int screw) {
     List<PlateScrew> screws = new ArrayList<>(bone.screws());
     screws.remove(screw);
-    return new FixedBone(
-        bone.shaft(),
-        bone.fracture(),
-        bone.plates(),
-        screws,
-        bone.strut(),
-        bone.nail(),
-        bone.compression());
+    return bone.screwed(screws);
   }
 }

@@ -7,6 +7,7 @@ import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.bonewright.mechanics.construct.FixedBone;
 import org.bonewright.mechanics.construct.Fracture.Filling;
+import org.bonewright.mechanics.construct.LaggedScrew;
 import org.bonewright.mechanics.construct.PlateScrew;
 import org.bonewright.mechanics.construct.PlateScrew.Head;
 import org.bonewright.mechanics.frame.Frame;
@@ -26,8 +27,10 @@ import org.bonewright.mechanics.section.HollowCircle;
  * @param strut the strut; a line without nodes where there is none
  * @param screws the screws
  * @param nail the nail, if there is one
- * @param spots where something may change: the patches under pressed screws, then the rests of a
- *     nail
+ * @param fixator the external fixator, if there is one
+ * @param lags the lag screws
+ * @param spots where something may change: the patches under pressed screws, the rests of a nail,
+ *     then the heads of lag screws
  * @param ends the pair of bone ends: along the bone, towards the plate, across. It is a link of the
  *     frame only where a layer joins the ends
  */
@@ -38,13 +41,15 @@ record Joined(
     StrutLine strut,
     List<ScrewColumn> screws,
     Optional<NailLine> nail,
+    Optional<FixatorLine> fixator,
+    List<LagColumn> lags,
     List<Spot> spots,
     Link ends) {
 
   /**
    * A point that may change.
    *
-   * @param screw index of the screw whose patch it is; empty for a rest of a nail
+   * @param screw index of the screw whose patch it is; empty for all else
    * @param at level in mm
    * @param link its place, axes and springs; of a patch away from the bone, along it, across
    * @param start how it stands before any load
@@ -64,6 +69,11 @@ record Joined(
     List<Double> levels = new ArrayList<>();
     fixed.screws().forEach(screw -> levels.add(screw.at()));
     fixed.nail().ifPresent(inside -> levels.addAll(NailLine.levels(inside)));
+    fixed.fixator().ifPresent(outside -> outside.pins().forEach(pin -> levels.add(pin.at())));
+    for (LaggedScrew lag : fixed.lags()) {
+      levels.add(lag.head().at());
+      levels.add(lag.thread().at());
+    }
     BoneLine bone = new BoneLine(frame, fixed, levels);
     double outer = fixed.shaft().section().outer();
     List<PlateLine> plates = new ArrayList<>();
@@ -89,13 +99,35 @@ record Joined(
     Optional<NailLine> nail =
         fixed.nail().map(inside -> new NailLine(frame, inside, fixed.shaft(), bone));
     nail.ifPresent(line -> spots.addAll(line.rests()));
+    Optional<FixatorLine> fixator =
+        fixed.fixator().map(outside -> new FixatorLine(frame, outside, fixed.shaft(), bone));
+    List<LagColumn> lags = new ArrayList<>();
+    for (LaggedScrew screw : fixed.lags()) {
+      LagColumn lag = LagColumn.of(frame, screw, fixed.shaft(), bone);
+      lags.add(lag);
+      spots.add(lag.head());
+    }
     Link ends = ends(fixed, bone);
     if (fixed.fracture().filling() instanceof Filling.Layer) {
       frame.link(ends);
     }
     return frame
         .hold(bone.held())
-        .map(solved -> new Joined(solved, bone, plates, strut, columns, nail, spots, ends));
+        .map(
+            solved ->
+                new Joined(solved, bone, plates, strut, columns, nail, fixator, lags, spots, ends))
+        .flatMap(loose -> Tightening.of(fixed, loose));
+  }
+
+  /** Return the same with other points that may change. */
+  Joined with(List<Spot> others) {
+    return new Joined(
+        frame, bone, plates, strut, screws, nail, fixator, lags, List.copyOf(others), ends);
+  }
+
+  /** Return how the head of each lag screw stands before any load: the last of all points. */
+  List<Spot> heads() {
+    return spots.subList(spots.size() - lags.size(), spots.size());
   }
 
   private static Link link(

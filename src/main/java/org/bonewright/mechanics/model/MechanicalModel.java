@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import org.bonewright.mechanics.answer.EndContact;
 import org.bonewright.mechanics.answer.GivingWay;
+import org.bonewright.mechanics.answer.LagDemand;
 import org.bonewright.mechanics.answer.LoadAnswer;
 import org.bonewright.mechanics.answer.Movement;
 import org.bonewright.mechanics.answer.Stiffness;
@@ -82,10 +84,22 @@ public final class MechanicalModel {
         after.joined().plates().stream().map(plate -> PlateCuts.of(plate, after)).toList(),
         ScrewDemands.of(after),
         after.joined().nail().map(nail -> nail.answer(after)),
+        after.joined().fixator().map(fixator -> fixator.answer(after)),
+        lags(after),
         after.joined().strut().cut(before, after),
         end.events().stream().map(MechanicalModel::giving).toList(),
         slipCautious(load),
         end.reached());
+  }
+
+  /** The heads of lag screws are the last of all points that may change. */
+  private static List<LagDemand> lags(Answer after) {
+    List<LagColumn> lags = after.joined().lags();
+    List<Stand> stands = after.response().stands();
+    int first = stands.size() - lags.size();
+    return IntStream.range(0, lags.size())
+        .mapToObj(i -> lags.get(i).demand(after, stands.get(first + i)))
+        .toList();
   }
 
   private static Movement end(Movements before, Movements after, int node) {

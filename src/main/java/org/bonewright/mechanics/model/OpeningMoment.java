@@ -25,12 +25,14 @@ final class OpeningMoment {
   /** Return the moment in N·m; empty where nothing presses the ends. */
   static OptionalDouble of(FixedBone fixed, Joined joined, Prestress prestress) {
     Optional<Prestress.Pull> pull = prestress.on(joined);
-    if (pull.isEmpty()) {
+    if (pull.isEmpty() && fixed.lags().stream().allMatch(lag -> lag.force() <= 0)) {
       return OptionalDouble.empty();
     }
     HollowCircle tube = fixed.shaft().section();
     Closed closed = Closed.of(fixed, joined);
-    Loads press = joined.frame().loads().pair(pull.get().at(), pull.get().force());
+    Loads press = joined.frame().loads();
+    pull.ifPresent(known -> press.pair(known.at(), known.force()));
+    joined.heads().forEach(head -> press.pair(head.link(), head.start().kept().times(-1)));
     double pressure = -atFarEdge(tube, closed.carried(press));
     Loads bend =
         joined

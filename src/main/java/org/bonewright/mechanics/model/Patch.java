@@ -35,7 +35,7 @@ record Patch(Head.Pressed head, Material bone) {
     double force = head.force();
     double pressing = Math.max(0, force - carried.along());
     return switch (next) {
-      case STICK, PULLED, TOUCHES -> Double.NEGATIVE_INFINITY;
+      case STICK, PULLED, TOUCHES, LOOSENS -> Double.NEGATIVE_INFINITY;
       case LIFTED -> stand.lifted() ? Double.NEGATIVE_INFINITY : carried.along() / force - 1;
       case SLIP ->
           stand.slid()

@@ -47,7 +47,7 @@ record PatchStand(Patch patch, boolean tilted, boolean slid, boolean lifted, Six
       case TILT -> afterTilt(carried);
       case SLIP -> afterSlip(carried);
       case LIFTED -> afterLift(carried);
-      case STICK, PULLED, TOUCHES -> this;
+      case STICK, PULLED, TOUCHES, LOOSENS -> this;
     };
   }
 

@@ -6,7 +6,6 @@ import java.util.OptionalInt;
 import org.bonewright.mechanics.construct.PlateScrew;
 import org.bonewright.mechanics.construct.PlateScrew.Head;
 import org.bonewright.mechanics.construct.Shaft;
-import org.bonewright.mechanics.frame.Beams;
 import org.bonewright.mechanics.frame.Frame;
 import org.bonewright.mechanics.frame.Link;
 import org.bonewright.mechanics.frame.Six;
@@ -27,12 +26,9 @@ final class ScrewColumn {
   /** Keeps a head that can tilt from turning without any resistance; too soft to count. */
   private static final double FREE = 1;
 
-  /** How much stiffer a screw without bending is than a real one. */
-  private static final double RIGID = 1e4;
-
   private final PlateScrew screw;
   private final PlateLine plate;
-  private final List<Integer> beams = new ArrayList<>();
+  private List<Integer> beams = List.of();
   private double free;
 
   private ScrewColumn(PlateScrew screw, PlateLine plate) {
@@ -49,42 +45,30 @@ final class ScrewColumn {
     double middle = shaft.section().middleRadius();
     int last = column.head(frame);
     Vector from = plate.underside(level);
-    List<Wall> walls = new ArrayList<>();
+    List<Shank.Wall> walls = new ArrayList<>();
     if (screw.near() > 0) {
-      walls.add(new Wall(middle, shaft.material(), shaft.section(), bone.at(level), screw.near()));
+      walls.add(
+          new Shank.Wall(middle, shaft.material(), shaft.section(), bone.at(level), screw.near()));
     }
     strut.walls(level).forEach(walls::add);
     if (screw.far() > 0) {
-      walls.add(new Wall(-middle, shaft.material(), shaft.section(), bone.at(level), screw.far()));
+      walls.add(
+          new Shank.Wall(-middle, shaft.material(), shaft.section(), bone.at(level), screw.far()));
     }
-    for (Wall wall : walls) {
-      Vector at = out.times(wall.radius()).plus(BoneLine.ALONG.times(level));
-      int node = frame.node(at);
-      column.free = column.beams.isEmpty() ? at.minus(from).length() : column.free;
-      column.beams.add(frame.link(column.beam(last, node, from, at)));
-      frame.link(
-          Link.springs(
-              wall.node(),
-              node,
-              at,
-              Turned.screw(out),
-              CortexSupport.springs(wall.material(), wall.tube(), screw.major(), wall.share())));
-      last = node;
-      from = at;
-    }
+    column.beams =
+        Shank.through(
+            frame,
+            last,
+            from,
+            new Shank.Passage(out, level, column.core(), screw.major(), List.of()),
+            walls);
+    column.free =
+        walls.stream()
+            .findFirst()
+            .map(wall -> wall.at(out, level).minus(from).length())
+            .orElse(0.0);
     return column;
   }
-
-  /**
-   * A wall that the screw passes.
-   *
-   * @param radius how far from the axis towards the plate its middle lies, in mm
-   * @param material of the wall
-   * @param tube what it is the wall of
-   * @param node the node on the axis that carries it
-   * @param share share of the thread that it holds
-   */
-  record Wall(double radius, Material material, HollowCircle tube, int node, double share) {}
 
   /** Return the node from which the screw starts: the plate itself, or a joint under it. */
   private int head(Frame frame) {
@@ -103,20 +87,9 @@ final class ScrewColumn {
     return joint;
   }
 
-  private Link beam(int first, int second, Vector from, Vector to) {
-    Material material =
-        screw.rigid()
-            ? Material.isotropic(screw.material().young() * RIGID, screw.material().poisson())
-            : screw.material();
-    BeamStiffness stiffness = HollowCircle.solid(screw.core()).of(material);
-    return Beams.link(
-        first,
-        second,
-        from,
-        to,
-        BoneLine.ALONG,
-        List.of(new Beams.Piece(to.minus(from).length(), stiffness)),
-        List.of());
+  private BeamStiffness core() {
+    Material material = screw.rigid() ? screw.material().hardened() : screw.material();
+    return HollowCircle.solid(screw.core()).of(material);
   }
 
   /** Return the screw. */

@@ -8,7 +8,6 @@ import org.bonewright.mechanics.answer.ScrewDemand;
 import org.bonewright.mechanics.construct.PlateScrew;
 import org.bonewright.mechanics.construct.Shaft;
 import org.bonewright.mechanics.frame.Six;
-import org.bonewright.mechanics.hold.PullOut;
 
 /** Reads what each screw carries, its patch on the bone included. */
 final class ScrewDemands {
@@ -69,12 +68,7 @@ final class ScrewDemands {
 
   /** Return the pull in N that a thread bears; empty where the bone's strength is not given. */
   static OptionalDouble capacity(PlateScrew screw, Shaft shaft) {
-    if (shaft.shearStrength().isEmpty() || !(screw.pitch() > 0)) {
-      return OptionalDouble.empty();
-    }
-    double engaged = shaft.section().wall() * (screw.near() + screw.far());
-    return OptionalDouble.of(
-        new PullOut(screw.major(), screw.core(), screw.pitch())
-            .capacity(shaft.shearStrength().getAsDouble(), engaged));
+    return HeldThread.capacity(
+        screw.major(), screw.core(), screw.pitch(), shaft, screw.near() + screw.far());
   }
 }

@@ -3,7 +3,7 @@ package org.bonewright.mechanics.model;
 import org.bonewright.mechanics.frame.Six;
 
 /** How a point that may change stands: what resists there, and what goes on acting. */
-sealed interface Stand permits PatchStand, RestStand {
+sealed interface Stand permits LagStand, PatchStand, RestStand {
 
   /** Return whether it still resists one of the six movements, counted from 0. */
   boolean resists(int movement);

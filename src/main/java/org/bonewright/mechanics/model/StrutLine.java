@@ -98,7 +98,7 @@ final class StrutLine {
   }
 
   /** Return the two walls that a screw at this level passes, the near one first. */
-  List<ScrewColumn.Wall> walls(double level) {
+  List<Shank.Wall> walls(double level) {
     if (strut.isEmpty() || !nodes.has(level)) {
       return List.of();
     }
@@ -106,7 +106,7 @@ final class StrutLine {
     BoneStrut inside = strut.get();
     double middle = inside.section().middleRadius();
     return List.of(
-        new ScrewColumn.Wall(middle, inside.material(), inside.section(), node, 1),
-        new ScrewColumn.Wall(-middle, inside.material(), inside.section(), node, 1));
+        new Shank.Wall(middle, inside.material(), inside.section(), node, 1),
+        new Shank.Wall(-middle, inside.material(), inside.section(), node, 1));
   }
 }

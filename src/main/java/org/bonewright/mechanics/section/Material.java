@@ -22,6 +22,13 @@ public record Material(double young, double poisson, double shear) {
     }
   }
 
+  private static final double HARDENED = 1e4;
+
+  /** Return a material so much stiffer that a part of it hardly gives: for checks. */
+  public Material hardened() {
+    return isotropic(young * HARDENED, poisson);
+  }
+
   /** Return a material that is the same in all directions: its shear modulus follows. */
   public static Material isotropic(double young, double poisson) {
     return new Material(young, poisson, young / (2 * (1 + poisson)));

@@ -18,7 +18,7 @@ import org.bonewright.casefile.CaseText;
 import org.bonewright.mechanics.construct.BoneStrut;
 import org.bonewright.mechanics.construct.FixedBone;
 import org.bonewright.mechanics.construct.Fracture;
-import org.bonewright.mechanics.construct.Load;
+import org.bonewright.mechanics.construct.LaggedScrew;
 import org.bonewright.mechanics.construct.PlateScrew;
 import org.bonewright.mechanics.hold.PullOut;
 import org.junit.jupiter.api.Test;
@@ -27,12 +27,11 @@ import org.junit.jupiter.api.Test;
 class BuilderTest {
 
   /** A lag screw and a neutral plate, pressed together by 100 to 3000 N. */
-  private static final Sketch LAGGED =
-      Sketches.of(
-          CaseText.plated()
-              .at(
-                  "/operations/0",
-                  "{compression: {method: 'lag-screw'}, reduction: {gapFarMm: 0}}"));
+  private static final CaseText PRESSED =
+      CaseText.plated()
+          .at("/operations/0", "{compression: {method: 'lag-screw'}, reduction: {gapFarMm: 0}}");
+
+  private static final Sketch LAGGED = Sketches.of(PRESSED);
 
   @Provide
   static Arbitrary<Draw> anywhere() {
@@ -78,7 +77,7 @@ class BuilderTest {
       @ForAll @IntRange(min = 2, max = 5) int near,
       @ForAll @IntRange(min = 1, max = 3) int over) {
     Sketch sketch = overZone(length, near, near + over);
-    FixedBone fixed = new Builder(sketch, draw).build(List.of());
+    FixedBone fixed = new Builder(sketch, draw).build();
     double end = fixed.fracture().gap() / 2;
     List<Double> levels = fixed.plates().get(0).holes();
     assertThat(fixed.screws()).allMatch(screw -> Math.abs(screw.at()) > end);
@@ -109,7 +108,7 @@ class BuilderTest {
                         + ", cortices: "
                         + cortices
                         + "}]}"));
-    FixedBone fixed = new Builder(sketch, draw).build(List.of());
+    FixedBone fixed = new Builder(sketch, draw).build();
     double strength = fixed.shaft().shearStrength().orElseThrow();
     assertThat(fixed.screws()).hasSize(4);
     for (PlateScrew screw : fixed.screws()) {
@@ -142,7 +141,7 @@ class BuilderTest {
                         + ", toMm: "
                         + to
                         + "}]}"));
-    FixedBone fixed = new Builder(sketch, draw).build(List.of());
+    FixedBone fixed = new Builder(sketch, draw).build();
     BoneStrut strut = fixed.strut().orElseThrow();
     double end = fixed.fracture().gap() / 2;
     assertThat(strut.section().outer()).isLessThanOrEqualTo(fixed.shaft().section().inner());
@@ -151,44 +150,67 @@ class BuilderTest {
     assertThat(strut.to()).isBetween(end, fixed.shaft().distal() + end);
   }
 
-  @Property(tries = 200)
-  void a_lag_screw_makes_one_bone_only_while_the_ends_stay_pressed(
-      @ForAll("anywhere") Draw draw, @ForAll @DoubleRange(min = 0, max = 2) double share) {
-    Builder builder = new Builder(LAGGED, draw);
-    double opens = builder.lagOpens() * 1000;
-    Load load = Load.bendingY(share * opens);
-    assertThat(opens).isPositive();
-    if (Math.abs(share - 1) > 1e-9) {
-      assertThat(builder.lagged(List.of(load))).isEqualTo(share < 1);
-      assertThat(builder.lagged(List.of(Load.bendingX(-share * opens)))).isEqualTo(share < 1);
+  @Property(tries = 100)
+  void a_lag_screw_presses_by_itself_and_no_harder_than_its_thread_bears(
+      @ForAll("anywhere") Draw draw) {
+    FixedBone fixed = new Builder(LAGGED, draw).build();
+    LaggedScrew lag = fixed.lags().get(0);
+    double strips =
+        new PullOut(lag.major(), lag.core(), lag.pitch())
+            .capacity(fixed.shaft().shearStrength().orElseThrow(), fixed.shaft().section().wall());
+    assertThat(fixed.compression()).isEmpty();
+    assertThat(lag.force()).isBetween(100.0, 3000.0).isLessThanOrEqualTo(0.6 * strips);
+    assertThat(lag.head().at()).isNegative();
+    assertThat(lag.thread().at()).isPositive();
+  }
+
+  @Test
+  void a_lag_screw_lies_at_its_angle_to_the_line_and_as_long_as_the_bone_is_wide() {
+    LaggedScrew lag =
+        new Builder(told(", angleToLineDeg: 60, diameterMm: 3.5"), Draw.MIDDLE)
+            .build()
+            .lags()
+            .get(0);
+    double along = lag.thread().at() - lag.head().at();
+    double aside = lag.head().out() - lag.thread().out();
+    assertThat(Math.toDegrees(Math.atan2(along, aside))).isCloseTo(60, within(1e-9));
+    assertThat(Math.hypot(along, aside)).isCloseTo(24, within(1e-9));
+    assertThat(lag.core()).isEqualTo(2.4);
+  }
+
+  @Test
+  void a_screw_whose_thread_holds_both_fragments_presses_nothing() {
+    assertThat(new Builder(told(", glidingHole: 'no'"), Draw.MIDDLE).build().lags().get(0).force())
+        .isZero();
+    assertThat(new Builder(told(", glidingHole: 'yes'"), Draw.MIDDLE).build().lags().get(0).force())
+        .isGreaterThan(100);
+  }
+
+  @Test
+  void two_lag_screws_cross_the_line_on_either_side_of_its_middle() {
+    List<LagSketch> two = told("", "").lags();
+    assertThat(two).extracting(lag -> lag.crossing().middle()).containsExactly(0.125, -0.125);
+  }
+
+  @Test
+  void an_open_line_has_no_lag_screws() {
+    assertThat(LAGGED.notUnited().lags()).isEmpty();
+    assertThat(Sketches.of(Sketches.bridged()).lags()).isEmpty();
+  }
+
+  /** A tibia pressed by lag screws, of each of which this is told. */
+  private static Sketch told(String... screws) {
+    String all = PRESSED.tree().at("/operations/0/fixation/0").toString();
+    for (int i = 0; i < screws.length; i++) {
+      all += ", {id: 'lag-" + i + "', kind: 'lag-screw'" + screws[i] + "}";
     }
-    assertThat(builder.build(List.of(load)).fracture().filling())
-        .isInstanceOf(
-            builder.lagged(List.of(load))
-                ? Fracture.Filling.Layer.class
-                : Fracture.Filling.Touching.class);
-    assertThat(builder.build(List.of(load)).compression()).isEmpty();
-  }
-
-  @Test
-  void a_lag_screw_opens_at_force_over_area_against_bending() {
-    // Half way between 100 and 3000 N: 1550 N. A tube of 24 and 10 mm: 373.85 mm², 15 795 mm⁴.
-    // 1550 / 373.85 x 15795 / 12 = 5457 N·mm.
-    assertThat(new Builder(LAGGED, Draw.MIDDLE).lagOpens()).isCloseTo(5.457, within(0.005));
-  }
-
-  @Test
-  void a_pull_parts_what_a_lag_screw_pressed() {
-    Builder builder = new Builder(LAGGED, Draw.MIDDLE);
-    assertThat(builder.lagged(List.of(Load.axial(1549)))).isTrue();
-    assertThat(builder.lagged(List.of(Load.axial(1551)))).isFalse();
-    assertThat(builder.lagged(List.of(Load.axial(1549), Load.axial(1551)))).isFalse();
+    return Sketches.of(PRESSED.at("/operations/0", "{fixation: [" + all + "]}"));
   }
 
   @Property(tries = 100)
   void a_plate_that_presses_acts_between_the_core_of_the_bone_and_its_surface(
       @ForAll("anywhere") Draw draw) {
-    FixedBone fixed = new Builder(Sketches.of(CaseText.plated()), draw).build(List.of());
+    FixedBone fixed = new Builder(Sketches.of(CaseText.plated()), draw).build();
     double core = fixed.shaft().section().coreRadius();
     assertThat(fixed.fracture().gap()).isZero();
     assertThat(fixed.compression().orElseThrow().force()).isBetween(300.0, 1200.0);
@@ -198,7 +220,7 @@ class BuilderTest {
 
   @Property(tries = 100)
   void an_open_gap_is_never_pressed(@ForAll("anywhere") Draw draw) {
-    FixedBone fixed = new Builder(Sketches.of(Sketches.bridged()), draw).build(List.of());
+    FixedBone fixed = new Builder(Sketches.of(Sketches.bridged()), draw).build();
     assertThat(fixed.fracture().gap()).isEqualTo(2);
     assertThat(fixed.compression()).isEmpty();
     assertThat(fixed.fracture().filling()).isInstanceOf(Fracture.Filling.Touching.class);

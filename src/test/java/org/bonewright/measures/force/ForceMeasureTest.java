@@ -129,11 +129,12 @@ class ForceMeasureTest {
 
   @ParameterizedTest
   @MethodSource("numbers")
-  void a_fixator_has_none(String measure) {
+  void a_fixator_of_rings_has_none(String measure) {
     CaseText text =
-        BRIDGED.at("/operations/0", "{fixation: [{id: 'f', kind: 'external-fixator'}]}");
+        BRIDGED.at(
+            "/operations/0", "{fixation: [{id: 'f', kind: 'external-fixator', frame: 'ring'}]}");
     assertThat(read(measure, text))
-        .isEqualTo(new Reading.None("forces in an external fixator are not modelled"));
+        .isEqualTo(new Reading.None("a ring or hybrid fixator is not modelled"));
   }
 
   @ParameterizedTest

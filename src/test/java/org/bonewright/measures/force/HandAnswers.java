@@ -26,6 +26,8 @@ final class HandAnswers {
         List.of(cuts),
         screws,
         Optional.empty(),
+        Optional.empty(),
+        List.of(),
         strut,
         List.of(),
         OptionalDouble.empty(),

@@ -27,7 +27,7 @@ class NailMakerTest {
   }
 
   private static MetalNail built(CaseText text) {
-    return new Builder(Sketches.of(text), Draw.MIDDLE).build(List.of()).nail().orElseThrow();
+    return new Builder(Sketches.of(text), Draw.MIDDLE).build().nail().orElseThrow();
   }
 
   private static List<Double> samples(String measure, CaseText text) {

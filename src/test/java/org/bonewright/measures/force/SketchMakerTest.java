@@ -38,9 +38,9 @@ class SketchMakerTest {
     }
 
     @Test
-    void is_an_external_fixator() {
-      assertThat(modelled(holding("{id: 'f', kind: 'external-fixator'}")))
-          .isEqualTo("none: forces in an external fixator are not modelled");
+    void is_a_fixator_of_rings() {
+      assertThat(modelled(holding("{id: 'f', kind: 'external-fixator', frame: 'ring'}")))
+          .isEqualTo("none: a ring or hybrid fixator is not modelled");
     }
 
     @Test
@@ -74,8 +74,8 @@ class SketchMakerTest {
     @ValueSource(
         strings = {"gap-strain", "plate-stress-range", "screw-pull-margin", "opening-moment"})
     void has_no_forces_either(String measure) {
-      assertThat(Taken.of(measure, holding("{id: 'f', kind: 'external-fixator'}")))
-          .isEqualTo("none: forces in an external fixator are not modelled");
+      assertThat(Taken.of(measure, holding("{id: 'f', kind: 'external-fixator', frame: 'hybrid'}")))
+          .isEqualTo("none: a ring or hybrid fixator is not modelled");
     }
   }
 

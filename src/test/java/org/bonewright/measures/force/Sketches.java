@@ -14,6 +14,16 @@ final class Sketches {
   /** How the measures call the plate of {@link CaseText#plated}. */
   static final String PLATE = "op-1/fixation/plate-1/";
 
+  /** A fixator with two bars and three pins on each side of the line of {@link CaseText#plated}. */
+  static final String FIXATOR =
+      "{id: 'f', kind: 'external-fixator', frame: 'unilateral', bars: 2, barDistanceMm: 50, barMm: 11,"
+          + " pins: [{atMm: 70, direction: 'anteromedial', diameterMm: 5},"
+          + " {atMm: 110, direction: 'anteromedial', diameterMm: 5},"
+          + " {atMm: 150, direction: 'anteromedial', diameterMm: 5},"
+          + " {atMm: 210, direction: 'anteromedial', diameterMm: 5},"
+          + " {atMm: 250, direction: 'anteromedial', diameterMm: 5},"
+          + " {atMm: 290, direction: 'anteromedial', diameterMm: 5}]}";
+
   private Sketches() {}
 
   /** Return the scene of the last subject of a case. */

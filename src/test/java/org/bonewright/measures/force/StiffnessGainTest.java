@@ -90,9 +90,9 @@ class StiffnessGainTest {
   }
 
   @Test
-  void a_fixator_before_or_after_has_none() {
-    String why = "none: forces in an external fixator are not modelled";
-    String fixator = "{fixation: [{id: 'f', kind: 'external-fixator'}]}";
+  void a_ring_fixator_before_or_after_has_none() {
+    String why = "none: a ring or hybrid fixator is not modelled";
+    String fixator = "{fixation: [{id: 'f', kind: 'external-fixator', frame: 'ring'}]}";
     assertThat(Taken.of("stiffness-gain", REDONE.at(STAGE, fixator))).isEqualTo(why);
     assertThat(Taken.of("stiffness-gain", REDONE.at("/operations/0", fixator))).isEqualTo(why);
   }
@@ -106,6 +106,15 @@ class StiffnessGainTest {
     CaseText thicker = again.at(STAGE + "/fixation/0", "{outerMm: 12, reamedMm: 13.5}");
     assertThat(gains(again)).allMatch(gain -> gain == 1);
     assertThat(gains(thicker)).allMatch(gain -> gain > 1.05);
+  }
+
+  @Test
+  void a_plate_gains_on_a_fixator_before_it() {
+    CaseText after =
+        REDONE
+            .at("/operations/0", "{fixation: [" + Sketches.FIXATOR + "]}")
+            .at("/operations/0/outcome", "{mode: 'pins-loose'}");
+    assertThat(gains(after)).allMatch(gain -> gain > 1);
   }
 
   @Test

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import org.bonewright.mechanics.answer.NailCut;
+import org.bonewright.mechanics.answer.TubeCut;
 import org.bonewright.mechanics.construct.MetalNail;
 import org.bonewright.mechanics.section.HollowCircle;
 import org.bonewright.mechanics.section.Material;
@@ -26,7 +26,7 @@ class NailFatigueTest {
 
   @Test
   void aSolidNailIsBentAsARoundBar() {
-    NailFatigue found = NailFatigue.at(NAIL, new NailCut(0, 0, 6000, 8000, 0));
+    NailFatigue found = NailFatigue.at(NAIL, new TubeCut(0, 0, 6000, 8000, 0));
 
     assertThat(found.range()).isCloseTo(SOLID, within(0.01));
     assertThat(found.alternating()).isCloseTo(SOLID / 2, within(0.01));
@@ -35,7 +35,7 @@ class NailFatigueTest {
 
   @Test
   void aHoleOnTheStretchedSideCostsMostOfTheStrength() {
-    NailFatigue found = NailFatigue.at(NAIL, new NailCut(50, 0, 0, 10_000, 0));
+    NailFatigue found = NailFatigue.at(NAIL, new TubeCut(50, 0, 0, 10_000, 0));
 
     // 5 mm of 10: the strip takes three quarters of the second moment, and its edge doubles the
     // rest.
@@ -45,7 +45,7 @@ class NailFatigueTest {
 
   @Test
   void aHoleInTheMiddleOfTheBendingCostsNothing() {
-    NailFatigue found = NailFatigue.at(NAIL, new NailCut(50, 0, 10_000, 0, 0));
+    NailFatigue found = NailFatigue.at(NAIL, new TubeCut(50, 0, 10_000, 0, 0));
 
     assertThat(found.range()).isCloseTo(SOLID, within(0.01));
     assertThat(found.alternating()).isCloseTo(SOLID / 2, within(0.01));
@@ -55,7 +55,7 @@ class NailFatigueTest {
   void torsionJoinsByVonMises() {
     double shear = 16 * 5000 / (Math.PI * 1000);
 
-    NailFatigue found = NailFatigue.at(NAIL, new NailCut(0, 0, 0, 10_000, 5000));
+    NailFatigue found = NailFatigue.at(NAIL, new TubeCut(0, 0, 0, 10_000, 5000));
 
     assertThat(found.range()).isCloseTo(Math.sqrt(SOLID * SOLID + 3 * shear * shear), within(0.01));
   }

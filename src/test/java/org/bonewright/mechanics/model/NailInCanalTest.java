@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bonewright.mechanics.answer.GivingWay;
 import org.bonewright.mechanics.answer.LoadAnswer;
-import org.bonewright.mechanics.answer.NailCut;
+import org.bonewright.mechanics.answer.TubeCut;
 import org.bonewright.mechanics.construct.FixedBone;
 import org.bonewright.mechanics.construct.Fracture;
 import org.bonewright.mechanics.construct.Load;
@@ -52,7 +52,7 @@ class NailInCanalTest {
     return ((Outcome.Answered) new MechanicalModel(bone).under(load)).answer();
   }
 
-  private static NailCut cut(LoadAnswer answer, double level) {
+  private static TubeCut cut(LoadAnswer answer, double level) {
     return answer.nail().orElseThrow().cuts().stream()
         .filter(cut -> cut.z() == level)
         .findFirst()
@@ -76,7 +76,7 @@ class NailInCanalTest {
 
     LoadAnswer answer = answer(bone, new Load(-500, 0, 0, 3000, 4000, 2000));
 
-    NailCut atLine = cut(answer, 0);
+    TubeCut atLine = cut(answer, 0);
     assertThat(atLine.axial()).isCloseTo(-500, within(0.01));
     assertThat(atLine.bendingX()).isCloseTo(3000, within(0.01));
     assertThat(atLine.bendingY()).isCloseTo(4000, within(0.01));

@@ -1,15 +1,15 @@
 package org.bonewright.mechanics.answer;
 
 /**
- * What a nail carries at one level, about its own axis.
+ * What a nail, or a bar of a fixator, carries at one level, about its own axis.
  *
  * @param z level in mm
- * @param axial N along the nail, tension positive
+ * @param axial N along it, tension positive
  * @param bendingX bending about x in N·mm
  * @param bendingY bending about y in N·mm
- * @param torque N·mm about the nail
+ * @param torque N·mm about its axis
  */
-public record NailCut(double z, double axial, double bendingX, double bendingY, double torque) {
+public record TubeCut(double z, double axial, double bendingX, double bendingY, double torque) {
 
   /** Return the bending in N·mm whichever way. */
   public double bending() {
@@ -17,8 +17,8 @@ public record NailCut(double z, double axial, double bendingX, double bendingY, 
   }
 
   /**
-   * Return the bending in N·mm that stretches the nail on the side that faces a direction across
-   * the bone.
+   * Return the bending in N·mm that stretches it on the side that faces a direction across the
+   * bone.
    *
    * @param azimuth degrees around the bone, from x towards y
    */
@@ -28,8 +28,8 @@ public record NailCut(double z, double axial, double bendingX, double bendingY, 
   }
 
   /** Return the difference of what two loads do at one level. */
-  public NailCut minus(NailCut other) {
-    return new NailCut(
+  public TubeCut minus(TubeCut other) {
+    return new TubeCut(
         z,
         axial - other.axial,
         bendingX - other.bendingX,

@@ -1,0 +1,103 @@
+package org.bonewright.mechanics.model;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.NavigableMap;
+import java.util.TreeMap;
+import org.bonewright.mechanics.answer.TubeCut;
+import org.bonewright.mechanics.frame.Beams;
+import org.bonewright.mechanics.frame.Frame;
+import org.bonewright.mechanics.frame.Link;
+import org.bonewright.mechanics.frame.Six;
+import org.bonewright.mechanics.frame.Vector;
+import org.bonewright.mechanics.section.BeamStiffness;
+import org.bonewright.mechanics.section.HollowCircle;
+import org.bonewright.mechanics.section.Material;
+
+/** A tube or rod along the bone: a node at each level at which something is tied to it. */
+final class TubeLine {
+
+  /**
+   * A stretch between two neighbouring levels.
+   *
+   * @param from its proximal level
+   * @param to its distal level
+   * @param link index of its link
+   */
+  private record Stretch(double from, double to, int link) {}
+
+  private final Vector axis;
+  private final LevelNodes nodes;
+  private final List<Stretch> stretches = new ArrayList<>();
+
+  /**
+   * Lay a tube into a frame.
+   *
+   * @param axis a point on its axis at the level of the fracture
+   * @param levels at which something is tied to it
+   */
+  TubeLine(
+      Frame frame,
+      HollowCircle section,
+      Material material,
+      Vector axis,
+      Collection<Double> levels) {
+    this.axis = axis;
+    this.nodes = new LevelNodes(frame, levels, this::point);
+    BeamStiffness stiffness = section.of(material);
+    nodes.eachStretch(
+        (from, to) -> stretches.add(new Stretch(from, to, frame.link(beam(from, to, stiffness)))));
+  }
+
+  private Link beam(double from, double to, BeamStiffness stiffness) {
+    return Beams.link(
+        nodes.at(from),
+        nodes.at(to),
+        point(from),
+        point(to),
+        new Vector(1, 0, 0),
+        List.of(new Beams.Piece(to - from, stiffness)),
+        List.of());
+  }
+
+  /** Return the point on its axis at a level. */
+  Vector point(double level) {
+    return axis.plus(BoneLine.ALONG.times(level));
+  }
+
+  /** Return its node at a level. */
+  int at(double level) {
+    return nodes.at(level);
+  }
+
+  /**
+   * Return what it carries at each of its levels and at the fracture, from proximal to distal;
+   * where two stretches meet, the one that is bent more.
+   */
+  List<TubeCut> cuts(Answer answer) {
+    NavigableMap<Double, TubeCut> cuts = new TreeMap<>();
+    for (Stretch stretch : stretches) {
+      Six far = answer.force(stretch.link());
+      for (double level : List.of(stretch.from(), 0.0, stretch.to())) {
+        if (level >= stretch.from() && level <= stretch.to()) {
+          cuts.merge(
+              level,
+              cut(level, stretch.to() - level, far),
+              (a, b) -> a.bending() >= b.bending() ? a : b);
+        }
+      }
+    }
+    return List.copyOf(cuts.values());
+  }
+
+  /** The axes of a stretch are z, x, y. */
+  private static TubeCut cut(double level, double fromFar, Six far) {
+    return new TubeCut(
+        level,
+        far.along(),
+        far.aboutAway() - fromFar * far.across(),
+        far.aboutAcross() + fromFar * far.away(),
+        far.aboutAlong());
+  }
+}
