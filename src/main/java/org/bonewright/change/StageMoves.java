@@ -2,15 +2,15 @@ package org.bonewright.change;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
- * The moves of cards that can be tried out on a stage. What examines the patient, refers, or needs
- * a judgement that a file cannot hold is not among them, and neither is what would put in an
- * implant that nobody has chosen.
+ * The moves of cards that can be drawn into a stage. What examines the patient, refers, or needs a
+ * judgement that a file cannot hold is not among them.
  */
 final class StageMoves {
 
-  private static final Map<String, StageMove> MOVES =
+  private static final Map<String, Move> ANYWHERE =
       Map.ofEntries(
           Map.entry("add-bolt", NailMoves::moreBolts),
           Map.entry("add-graft", CareMoves::graft),
@@ -25,25 +25,36 @@ final class StageMoves {
           Map.entry("move-innermost-screws", PlateMoves::moveInnermost),
           Map.entry("name-concept", CareMoves::concept),
           Map.entry("prebend-plate", CareMoves::prebent),
-          Map.entry("protect-load", CareMoves::load),
           Map.entry("ream-further", NailMoves::reamed),
           Map.entry("sampling", CareMoves::samples),
           Map.entry("screw-length", PlateMoves::longerScrews),
-          Map.entry("set-aftercare", CareMoves::load),
           Map.entry("shift-plate", PlateMoves::shifted),
           Map.entry("spread-screws", PlateMoves::moveInnermost),
           Map.entry("static-locking", NailMoves::locked),
           Map.entry("strip-less", CareMoves::lessStripped));
 
-  private StageMoves() {}
+  private static final Map<String, SettingMove> IN_ITS_SETTING =
+      Map.of("protect-load", CareMoves::load, "set-aftercare", CareMoves::load);
 
-  /** Return a move by its name in the cards; empty where it cannot be tried out. */
-  static Optional<StageMove> of(String move) {
-    return Optional.ofNullable(MOVES.get(move));
+  private final Setting setting;
+
+  StageMoves(Setting setting) {
+    this.setting = setting;
   }
 
-  /** Return the names of all that can be tried out. */
-  static java.util.Set<String> names() {
-    return MOVES.keySet();
+  /** Return a move by its name in the cards; empty where it cannot be drawn into a stage. */
+  Optional<Move> of(String move) {
+    return Optional.ofNullable(ANYWHERE.get(move))
+        .or(
+            () ->
+                Optional.ofNullable(IN_ITS_SETTING.get(move))
+                    .map(ways -> stage -> ways.edits(stage, setting)));
+  }
+
+  /** Return the names of all that can be drawn. */
+  static Set<String> names() {
+    Set<String> names = new java.util.TreeSet<>(ANYWHERE.keySet());
+    names.addAll(IN_ITS_SETTING.keySet());
+    return names;
   }
 }

@@ -26,6 +26,10 @@ class ChangeFinderTest {
         JsonMapper.shared().readTree(Files.readAllBytes(DEMO)).at("/plans/0/stages/0");
   }
 
+  private static StageMoves moves() throws IOException {
+    return new StageMoves(new Setting(JsonMapper.shared().readTree(Files.readAllBytes(DEMO))));
+  }
+
   private static List<PlanChange> changes(String principle, String subject) throws IOException {
     return FINDER.changes(Files.readAllBytes(DEMO), principle, subject);
   }
@@ -89,22 +93,17 @@ class ChangeFinderTest {
     ObjectNode before = stage();
     ObjectNode kept = before.deepCopy();
 
-    List<StageEdit> edits = StageMoves.of(move).orElseThrow().edits(before).toList();
+    List<Edit> edits = moves().of(move).orElseThrow().edits(before).toList();
 
     assertThat(edits).isNotEmpty();
     assertThat(before).isEqualTo(kept);
-    assertThat(edits).extracting(StageEdit::words).doesNotHaveDuplicates();
+    assertThat(edits).extracting(Edit::words).doesNotHaveDuplicates();
   }
 
   @Test
   void a_longer_plate_keeps_its_middle_screws_where_they_are_in_the_bone() throws IOException {
     ObjectNode longer =
-        StageMoves.of("longer-plate")
-            .orElseThrow()
-            .edits(stage())
-            .findFirst()
-            .orElseThrow()
-            .stage();
+        moves().of("longer-plate").orElseThrow().edits(stage()).findFirst().orElseThrow().drawn();
     ObjectNode plate = StageParts.implant(longer, 0);
 
     assertThat(plate.path("holes").asInt()).isEqualTo(14);
@@ -116,12 +115,8 @@ class ChangeFinderTest {
 
   @Test
   void a_screw_moved_to_another_hole_leaves_its_own() throws IOException {
-    StageEdit moved =
-        StageMoves.of("move-innermost-screws")
-            .orElseThrow()
-            .edits(stage())
-            .findFirst()
-            .orElseThrow();
-    assertThat(StageParts.used(StageParts.implant(moved.stage(), 0))).hasSize(7).doesNotContain(7);
+    Edit moved =
+        moves().of("move-innermost-screws").orElseThrow().edits(stage()).findFirst().orElseThrow();
+    assertThat(StageParts.used(StageParts.implant(moved.drawn(), 0))).hasSize(7).doesNotContain(7);
   }
 }
