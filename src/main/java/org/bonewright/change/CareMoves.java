@@ -119,4 +119,47 @@ final class CareMoves {
                                     + " weeks, and no more than planned",
                                 changed -> new LoadLimits(changed).lower(days, kg))));
   }
+
+  /** Bone ends cut back to bleeding bone. */
+  static Stream<Edit> endsCutBack(ObjectNode stage) {
+    return Stream.of(
+        Edit.of(
+            stage,
+            "both ends cut back to bleeding bone",
+            changed -> changed.withObjectProperty("endsPrepared").put("toBleedingBone", "yes")));
+  }
+
+  /** The canal opened on both sides. */
+  static Stream<Edit> canalOpened(ObjectNode stage) {
+    return Stream.of(
+        Edit.of(
+            stage,
+            "the canal opened on both sides",
+            changed -> changed.withObjectProperty("endsPrepared").put("canalOpened", "yes")));
+  }
+
+  /** No angle and no rotation left. */
+  static Stream<Edit> straight(ObjectNode stage) {
+    return Stream.of(
+        Edit.of(
+            stage,
+            "the bone set straight, without angle or rotation",
+            changed ->
+                changed
+                    .withObjectProperty("reduction")
+                    .put("coronalDeg", 0)
+                    .put("sagittalDeg", 0)
+                    .put("rotationDeg", 0)));
+  }
+
+  /** Compression before the first locking screw. */
+  static Stream<Edit> pressedFirst(ObjectNode stage) {
+    return stage.path("compression").isObject()
+        ? Stream.of(
+            Edit.of(
+                stage,
+                "the line pressed before the first locking screw",
+                changed -> changed.withObjectProperty("compression").put("beforeLocking", "yes")))
+        : Stream.empty();
+  }
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.bonewright.principles.Card;
 import org.bonewright.principles.RuleSet;
+import org.bonewright.shelf.Shelf;
 
 /**
  * Finds changes to a plan that turn a verdict. Each way of each move that the card names is drawn
@@ -17,11 +18,16 @@ import org.bonewright.principles.RuleSet;
 public final class ChangeFinder {
 
   private final RuleSet rules;
-  private final Options options = new Options();
+  private final Options options;
 
-  /** Make a finder with these rules. */
-  public ChangeFinder(RuleSet rules) {
+  /**
+   * Make a finder with these rules.
+   *
+   * @param shelf where new implants come from
+   */
+  public ChangeFinder(RuleSet rules, Shelf shelf) {
     this.rules = rules;
+    this.options = new Options(shelf);
   }
 
   /**

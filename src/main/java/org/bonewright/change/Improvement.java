@@ -8,6 +8,8 @@ import tools.jackson.databind.node.ObjectNode;
 /**
  * What a walk by single moves made of a drawn plan: options to discuss, never orders.
  *
+ * @param reference the case's own reference
+ * @param invented whether the case is made up
  * @param plan id of the plan
  * @param outcome whether a plan was found that leaves nothing critical or major unmet
  * @param shortness what is known of shorter paths to such a plan; empty where none was found
@@ -23,6 +25,8 @@ import tools.jackson.databind.node.ObjectNode;
  * @param drawn the plan with the steps, as a case file holds it
  */
 public record Improvement(
+    String reference,
+    boolean invented,
     String plan,
     Outcome outcome,
     Optional<Shortness> shortness,
@@ -57,12 +61,14 @@ public record Improvement(
     NOTHING_NEEDED,
     /** The steps lead to such a plan. */
     FOUND,
+    /** Proven infection is left untreated: that comes first, and no step was looked for. */
+    INFECTION_FIRST,
     /** None was found. */
     NONE;
 
     /** Return whether nothing critical or major is left unmet. */
     public boolean isEnough() {
-      return this != NONE;
+      return this == NOTHING_NEEDED || this == FOUND;
     }
   }
 

@@ -5,9 +5,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntConsumer;
+import org.bonewright.casefile.CaseFile;
+import org.bonewright.casefile.Plan;
 import org.bonewright.principles.RuleSet;
 import org.bonewright.principles.Severity;
 import org.bonewright.principles.VerdictKind;
+import org.bonewright.shelf.Shelf;
 
 /**
  * Looks for a plan that leaves nothing critical or major unmet, by single moves of the cards from
@@ -20,19 +23,41 @@ public final class Improver {
   public static final int USUAL_MOST = 150;
 
   private final RuleSet rules;
+  private final Shelf shelf;
   private final int most;
   private final IntConsumer progress;
 
   /**
    * Make an improver.
    *
+   * @param shelf where new implants come from
    * @param most so many plans are judged at the most, the drawn one among them; 1 or more
    * @param progress is told how many plans were judged so far
    */
-  public Improver(RuleSet rules, int most, IntConsumer progress) {
+  public Improver(RuleSet rules, Shelf shelf, int most, IntConsumer progress) {
     this.rules = rules;
+    this.shelf = shelf;
     this.most = most;
     this.progress = progress;
+  }
+
+  /** Return the ids of the plans of a case that have a stage. */
+  public static List<String> plans(CaseFile caseFile) {
+    return caseFile.plans().stream()
+        .filter(plan -> !plan.stages().isEmpty())
+        .map(Plan::id)
+        .toList();
+  }
+
+  /** Return the id of the plan that is meant where none is named: the chosen, or the only one. */
+  public static Optional<String> usualPlan(CaseFile caseFile) {
+    List<String> all = plans(caseFile);
+    return caseFile.plans().stream()
+        .filter(plan -> plan.chosen().orElse(false))
+        .map(Plan::id)
+        .filter(all::contains)
+        .findFirst()
+        .or(() -> all.size() == 1 ? Optional.of(all.get(0)) : Optional.empty());
   }
 
   /**
@@ -51,9 +76,9 @@ public final class Improver {
 
   private Improvement walk(PlanInFile drawn, JudgedPlan judged, PlanJudge judge) {
     OpenPlaces places = new OpenPlaces(judged);
-    Search search = new Search(rules, new Options(), judge, places, most, progress);
+    Search search = new Search(rules, new Options(shelf), judge, places, most, progress);
     Node start = search.start(drawn, judged);
-    Node end = search.down(start);
+    Node end = search.isInfectionFirst(start) ? start : search.down(start);
     boolean found = end.open().isEnough();
     List<Improvement.Stays> stays = new Reasons(rules, search, judge).of(end, places);
     Optional<Improvement.Shortness> shortness = Optional.empty();
@@ -68,8 +93,10 @@ public final class Improver {
                   : Improvement.Shortness.NONE_SHORTER);
     }
     return new Improvement(
+        drawn.root().path("reference").asString(""),
+        drawn.root().path("provenance").asString("").equals("invented"),
         drawn.planId(),
-        outcome(start, found),
+        outcome(start, found, search),
         shortness,
         steps(end, judge),
         start.price(),
@@ -79,13 +106,16 @@ public final class Improver {
         ToFind.out(end.judged(), judge),
         judge.judgings(),
         most,
-        "",
+        shelf.name(),
         end.file().plan());
   }
 
-  private static Improvement.Outcome outcome(Node start, boolean found) {
+  private static Improvement.Outcome outcome(Node start, boolean found, Search search) {
     if (start.open().isEnough()) {
       return Improvement.Outcome.NOTHING_NEEDED;
+    }
+    if (search.isInfectionFirst(start)) {
+      return Improvement.Outcome.INFECTION_FIRST;
     }
     return found ? Improvement.Outcome.FOUND : Improvement.Outcome.NONE;
   }

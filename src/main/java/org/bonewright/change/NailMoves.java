@@ -17,12 +17,13 @@ final class NailMoves {
   private NailMoves() {}
 
   /** A nail thicker by 1 to 3 mm, reamed for it. */
-  static Stream<Edit> thicker(ObjectNode stage) {
+  static Stream<Edit> thicker(ObjectNode stage, Setting setting) {
     return IntStream.rangeClosed(1, THICKEST)
         .boxed()
         .flatMap(
             by ->
                 nails(stage, "outerMm")
+                    .filter(i -> NailChoices.isKept(thicker(stage, i, by), setting))
                     .mapToObj(
                         i ->
                             Edit.of(
@@ -33,6 +34,10 @@ final class NailMoves {
                                     + by
                                     + " mm, reamed for it",
                                 nail -> thicken(nail, by))));
+  }
+
+  private static double thicker(ObjectNode stage, int index, int by) {
+    return StageParts.number(StageParts.implant(stage, index).path("outerMm")) + by;
   }
 
   private static void thicken(ObjectNode nail, int by) {

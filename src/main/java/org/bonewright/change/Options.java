@@ -4,12 +4,24 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.bonewright.shelf.Shelf;
 
 /** What the moves of cards can draw into a plan: each way of each move once, the smallest first. */
 final class Options {
 
   /** So many ways of a move are tried on a stage at the most. */
   private static final int MOST_WAYS = 40;
+
+  private final Shelf shelf;
+
+  /**
+   * Make it.
+   *
+   * @param shelf where new implants come from
+   */
+  Options(Shelf shelf) {
+    this.shelf = shelf;
+  }
 
   /**
    * Return the ways of a move.
@@ -18,7 +30,7 @@ final class Options {
    */
   List<Option> of(PlanInFile file, String move, String subject) {
     Stream<Option> stages =
-        new StageMoves(new Setting(file.root()))
+        new StageMoves(new Setting(file.root(), shelf))
             .of(move).stream()
                 .flatMap(
                     ways ->

@@ -28,6 +28,8 @@ import org.bonewright.principles.Wording;
  */
 final class PlanJudge {
 
+  private static final Set<String> FOUND_BY_STAGE = Set.of("/compression/gapBeforeMm");
+
   private final RuleSet rules;
   private final Judge judge;
   private final Wording wording;
@@ -103,8 +105,12 @@ final class PlanJudge {
         new PlanChange.Standing(kind, judgement.severity().orElse(Severity.NOTE)),
         open ? wording.of(judgement) : "",
         missing.stream().map(MissingFact::question).distinct().toList(),
-        !missing.isEmpty()
-            && missing.stream().noneMatch(fact -> planned.contains(first(fact.field()))));
+        !missing.isEmpty() && missing.stream().noneMatch(fact -> isOfPlan(fact.field(), planned)));
+  }
+
+  /** What a stage finds stands in its part of the file, and is a fact all the same. */
+  private static boolean isOfPlan(String field, Set<String> planned) {
+    return planned.contains(first(field)) && FOUND_BY_STAGE.stream().noneMatch(field::endsWith);
   }
 
   private static String first(String field) {

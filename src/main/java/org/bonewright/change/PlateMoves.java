@@ -5,16 +5,12 @@ import java.util.NavigableSet;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
-/** Moves of plates and their screws. */
+/** Moves of the screws of plates. */
 final class PlateMoves {
 
   private static final String PLATE = "plate";
-  private static final int LONGEST = 4;
-  private static final int FARTHEST = 3;
 
   private PlateMoves() {}
 
@@ -191,102 +187,8 @@ final class PlateMoves {
         .forEach(row -> row.put("lengthMm", StageParts.number(row.path("lengthMm")) + by));
   }
 
-  /** A plate of one, then of two more holes at each end; screws stay where they are in the bone. */
-  static Stream<Edit> longer(ObjectNode stage) {
-    return IntStream.rangeClosed(1, LONGEST)
-        .boxed()
-        .flatMap(
-            more ->
-                plates(stage)
-                    .filter(i -> laid(StageParts.implant(stage, i)))
-                    .mapToObj(
-                        i ->
-                            Edit.of(
-                                stage,
-                                i,
-                                StageParts.name(StageParts.implant(stage, i))
-                                    + " longer by "
-                                    + more
-                                    + (more == 1 ? " hole" : " holes")
-                                    + " at each end, its end screws there",
-                                plate -> lengthen(plate, more, Plates.spacingMm(plate)))));
-  }
-
-  private static boolean laid(ObjectNode plate) {
-    return Plates.spacingMm(plate) > 0
-        && plate.path("holes").asInt(0) > 2
-        && plate.path("place").path("zoneBetweenHoles").size() == 2
-        && !StageParts.used(plate).isEmpty();
-  }
-
-  private static void lengthen(ObjectNode plate, int more, double spacing) {
-    NavigableSet<Integer> used = StageParts.used(plate);
-    int holes = plate.path("holes").asInt();
-    for (ObjectNode row : StageParts.rows(plate)) {
-      List<Integer> now = StageParts.each(row.path("at")).map(JsonNode::asInt).toList();
-      ArrayNode at = row.putArray("at");
-      for (int hole : now) {
-        boolean end = (hole == used.first() && hole == 1) || (hole == used.last() && hole == holes);
-        at.add(!end ? hole + more : hole == 1 ? 1 : holes + 2 * more);
-      }
-    }
-    plate.put("holes", holes + 2 * more);
-    if (plate.has("lengthMm")) {
-      plate.put("lengthMm", StageParts.number(plate.path("lengthMm")) + 2 * more * spacing);
-    }
-    shiftPlugged(plate, more);
-    shiftPlace(plate, more, more * spacing);
-  }
-
-  private static void shiftPlugged(ObjectNode plate, int more) {
-    if (plate.path("plugged").size() > 0) {
-      List<Integer> now = StageParts.each(plate.path("plugged")).map(JsonNode::asInt).toList();
-      ArrayNode plugged = plate.putArray("plugged");
-      now.forEach(hole -> plugged.add(hole + more));
-    }
-  }
-
-  private static void shiftPlace(ObjectNode plate, int holes, double nearer) {
-    ObjectNode place = (ObjectNode) plate.path("place");
-    int first = place.path("zoneBetweenHoles").get(0).asInt() + holes;
-    int second = place.path("zoneBetweenHoles").get(1).asInt() + holes;
-    place.putArray("zoneBetweenHoles").add(first).add(second);
-    if (place.has("firstHoleMm")) {
-      place.put("firstHoleMm", StageParts.number(place.path("firstHoleMm")) - nearer);
-    }
-  }
-
-  /** The plate moved along the bone by whole holes. */
-  static Stream<Edit> shifted(ObjectNode stage) {
-    return IntStream.rangeClosed(1, FARTHEST)
-        .boxed()
-        .flatMap(by -> Stream.of(by, -by))
-        .flatMap(
-            by ->
-                plates(stage)
-                    .filter(i -> laid(StageParts.implant(stage, i)))
-                    .filter(i -> staysOver(StageParts.implant(stage, i), by))
-                    .mapToObj(
-                        i ->
-                            Edit.of(
-                                stage,
-                                i,
-                                StageParts.name(StageParts.implant(stage, i))
-                                    + " moved by "
-                                    + Math.abs(by)
-                                    + (Math.abs(by) == 1 ? " hole" : " holes")
-                                    + (by > 0 ? " towards the near end" : " towards the far end")
-                                    + ", its screws in the same holes",
-                                plate -> shiftPlace(plate, by, by * Plates.spacingMm(plate)))));
-  }
-
-  private static boolean staysOver(ObjectNode plate, int by) {
-    int first = plate.path("place").path("zoneBetweenHoles").get(0).asInt() + by;
-    int second = plate.path("place").path("zoneBetweenHoles").get(1).asInt() + by;
-    return first >= 1 && second <= plate.path("holes").asInt();
-  }
-
-  private static IntStream plates(ObjectNode stage) {
+  /** Return the indices of the plates whose screws are told. */
+  static IntStream plates(ObjectNode stage) {
     return StageParts.implants(stage, PLATE)
         .filter(i -> !StageParts.rows(StageParts.implant(stage, i)).isEmpty());
   }

@@ -1,8 +1,7 @@
 package org.bonewright.change;
 
-import java.util.Arrays;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.bonewright.casefile.Plate;
 import tools.jackson.databind.JsonNode;
 
@@ -13,15 +12,30 @@ final class Plates {
 
   /** Return the family of a plate, where it is told. */
   static Optional<Plate.Family> family(JsonNode plate) {
-    String told = plate.path("family").asString("");
-    return Arrays.stream(Plate.Family.values())
-        .filter(family -> word(family).equals(told))
-        .findFirst();
+    return Words.of(Plate.Family.class, plate.path("family"));
   }
 
-  /** Return a family as a file writes it. */
-  static String word(Plate.Family family) {
-    return family.name().toLowerCase(Locale.ROOT).replace('_', '-').replaceAll("-2-7$", "-2-7");
+  /** Return whether the holes of a family take locking screws. */
+  static boolean locks(Plate.Family family) {
+    return family.name().endsWith("_LOCKING");
+  }
+
+  /** Return a surface in words. */
+  static String surface(JsonNode surface) {
+    return surface.isNumber()
+        ? Words.number(surface.asDouble()) + "-degree"
+        : surface.asString("").replace('-', ' ');
+  }
+
+  /** Return the level in mm of the line under a plate, where the plate tells it. */
+  static OptionalDouble lineMm(JsonNode plate) {
+    JsonNode place = plate.path("place");
+    JsonNode between = place.path("zoneBetweenHoles");
+    return place.has("firstHoleMm") && between.size() == 2 && spacingMm(plate) > 0
+        ? OptionalDouble.of(
+            StageParts.number(place.path("firstHoleMm"))
+                + spacingMm(plate) * ((between.get(0).asInt() + between.get(1).asInt()) / 2.0 - 1))
+        : OptionalDouble.empty();
   }
 
   /** Return the distance between neighbouring holes in mm; 0 where nothing tells it. */

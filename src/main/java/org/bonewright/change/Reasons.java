@@ -47,6 +47,9 @@ final class Reasons {
     if (moves.stream().anyMatch(move -> Undrawn.of(move).equals(Optional.of(Undrawn.INFECTION)))) {
       return Undrawn.INFECTION.words();
     }
+    if (search.isInfectionFirst(end)) {
+      return "Infection comes first; until it is treated, no step was looked for here.";
+    }
     if (offered.isEmpty()) {
       return moves.stream()
           .flatMap(move -> Undrawn.of(move).stream())

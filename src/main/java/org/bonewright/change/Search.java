@@ -72,6 +72,18 @@ final class Search {
     return new Node(file, judged, List.of(), places.count(judged), Price.of(file.plan()));
   }
 
+  /** Return whether proven infection is left untreated: that comes before all else. */
+  boolean isInfectionFirst(Node node) {
+    return places.grave(node.judged()).stream()
+        .filter(place -> places.isCritical(node.judged(), place))
+        .anyMatch(
+            place -> {
+              List<Undrawn> why =
+                  moves(place).stream().flatMap(move -> Undrawn.of(move).stream()).toList();
+              return why.contains(Undrawn.INFECTION) && offered(node, place).isEmpty();
+            });
+  }
+
   /** Return the best plan that the greedy walk reaches; the start where it reaches none. */
   Node down(Node start) {
     Node at = start;

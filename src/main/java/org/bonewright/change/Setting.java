@@ -1,28 +1,34 @@
 package org.bonewright.change;
 
+import java.util.EnumSet;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.DoubleStream;
+import org.bonewright.casefile.BoneName;
+import org.bonewright.shelf.Shelf;
 import tools.jackson.databind.JsonNode;
 
 /**
- * What a drawn plan has to fit: the bone as the file tells it. What the file does not tell is not
- * guessed here; then nothing that would need it is drawn.
+ * What a drawn plan has to fit: the bone as the file tells it, and the implants that are kept. What
+ * the file does not tell is not guessed here; then nothing that would need it is drawn.
  *
  * @param root the case file
+ * @param shelf the implants that are kept
  */
-record Setting(JsonNode root) {
+record Setting(JsonNode root, Shelf shelf) {
 
-  private static final Set<String> ARM = Set.of("clavicle", "humerus", "radius", "ulna");
+  private static final Set<BoneName> ARM =
+      EnumSet.of(BoneName.CLAVICLE, BoneName.HUMERUS, BoneName.RADIUS, BoneName.ULNA);
 
-  /** Return the name of the bone. */
-  String bone() {
-    return root.path("bone").path("name").asString("");
+  /** Return the bone, where its name is one that is known. */
+  Optional<BoneName> bone() {
+    return Words.of(BoneName.class, root.path("bone").path("name"));
   }
 
   /** Return whether it is a bone of the arm. */
   boolean isArm() {
-    return ARM.contains(bone());
+    return bone().filter(ARM::contains).isPresent();
   }
 
   /** Return the length of the bone in mm. */
@@ -38,6 +44,13 @@ record Setting(JsonNode root) {
   /** Return the far end of the zone in mm. */
   OptionalDouble zoneToMm() {
     return told(root.path("injury").path("zone").path("toMm"));
+  }
+
+  /** Return the middle of the zone in mm. */
+  OptionalDouble zoneMiddleMm() {
+    return zoneFromMm().isPresent() && zoneToMm().isPresent()
+        ? OptionalDouble.of((zoneFromMm().getAsDouble() + zoneToMm().getAsDouble()) / 2)
+        : OptionalDouble.empty();
   }
 
   /** Return the angle of the line in degrees; 0 is straight across. */

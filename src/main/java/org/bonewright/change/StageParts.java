@@ -34,6 +34,16 @@ final class StageParts {
     return implant.path("id").asString("implant");
   }
 
+  /** Return a name for a new implant of a kind that no implant of the stage has. */
+  static String freeName(ObjectNode stage, String kind) {
+    List<String> taken = each(stage.path(FIXATION)).map(StageParts::name).toList();
+    return IntStream.iterate(1, i -> i + 1)
+        .mapToObj(i -> kind + "-" + i)
+        .filter(name -> !taken.contains(name))
+        .findFirst()
+        .orElseThrow();
+  }
+
   /** Return the elements of an array; none where there is none. */
   static Stream<JsonNode> each(JsonNode array) {
     return StreamSupport.stream(array.spliterator(), false);

@@ -27,7 +27,7 @@ final class ToFind {
             (place, found) -> {
               if (mayBeGrave(found.standing())) {
                 boolean asked = !found.asks().isEmpty();
-                String question = asked ? found.asks().get(0) : found.words();
+                String question = asked ? found.asks().get(0) : model(found.words());
                 answerable.put(question, asked);
                 byQuestion
                     .computeIfAbsent(question, q -> new ArrayList<>())
@@ -51,6 +51,11 @@ final class ToFind {
                 .reversed()
                 .thenComparing(find -> -find.titles().size()))
         .toList();
+  }
+
+  /** Return what a model's samples say, without the words before it. */
+  private static String model(String words) {
+    return words.replaceFirst("^Cannot be judged: ", "");
   }
 
   private static Severity worst(List<Waiting> waiting) {

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.bonewright.principles.RuleSet;
 import org.bonewright.principles.VerdictKind;
+import org.bonewright.shelf.UsualShelf;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -17,7 +18,7 @@ import tools.jackson.databind.node.ObjectNode;
 class ChangeFinderTest {
 
   private static final RuleSet RULES = RuleSet.built();
-  private static final ChangeFinder FINDER = new ChangeFinder(RULES);
+  private static final ChangeFinder FINDER = new ChangeFinder(RULES, UsualShelf.shelf());
   private static final Path DEMO = Path.of("cases/demo/femur-three-operations/case.json");
   private static final String STAGE = "plan-a/stage-1";
 
@@ -27,7 +28,8 @@ class ChangeFinderTest {
   }
 
   private static StageMoves moves() throws IOException {
-    return new StageMoves(new Setting(JsonMapper.shared().readTree(Files.readAllBytes(DEMO))));
+    return new StageMoves(
+        new Setting(JsonMapper.shared().readTree(Files.readAllBytes(DEMO)), UsualShelf.shelf()));
   }
 
   private static List<PlanChange> changes(String principle, String subject) throws IOException {
