@@ -2,7 +2,6 @@ package org.bonewright.change;
 
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Moves that put in no metal: samples, graft, reduction, compression, load. */
@@ -16,9 +15,9 @@ final class CareMoves {
   private CareMoves() {}
 
   /** Five deep samples and one for histology, cultured for two weeks. */
-  static Stream<StageEdit> samples(ObjectNode stage) {
+  static Stream<Edit> samples(ObjectNode stage) {
     return Stream.of(
-        StageParts.with(
+        Edit.of(
             stage,
             "five deep samples, cultured for 14 days, and one for histology",
             changed ->
@@ -30,9 +29,9 @@ final class CareMoves {
   }
 
   /** Graft from the pelvis. */
-  static Stream<StageEdit> graft(ObjectNode stage) {
+  static Stream<Edit> graft(ObjectNode stage) {
     return Stream.of(
-        StageParts.with(
+        Edit.of(
             stage,
             "20 mL of cancellous graft from the pelvis",
             changed ->
@@ -44,16 +43,16 @@ final class CareMoves {
   }
 
   /** No graft. */
-  static Stream<StageEdit> noGraft(ObjectNode stage) {
+  static Stream<Edit> noGraft(ObjectNode stage) {
     return stage.path("biology").isEmpty()
         ? Stream.empty()
-        : Stream.of(StageParts.with(stage, "no graft", changed -> changed.putArray("biology")));
+        : Stream.of(Edit.of(stage, "no graft", changed -> changed.putArray("biology")));
   }
 
   /** The gap closed all round. */
-  static Stream<StageEdit> closed(ObjectNode stage) {
+  static Stream<Edit> closed(ObjectNode stage) {
     return Stream.of(
-        StageParts.with(
+        Edit.of(
             stage,
             "the gap closed all round",
             changed ->
@@ -65,10 +64,10 @@ final class CareMoves {
   }
 
   /** The plate bent beforehand. */
-  static Stream<StageEdit> prebent(ObjectNode stage) {
+  static Stream<Edit> prebent(ObjectNode stage) {
     return stage.path("compression").isObject()
         ? Stream.of(
-            StageParts.with(
+            Edit.of(
                 stage,
                 "the plate bent beforehand",
                 changed -> changed.withObjectProperty("compression").put("prebent", "yes")))
@@ -76,46 +75,91 @@ final class CareMoves {
   }
 
   /** Absolute or relative stability named as the aim. */
-  static Stream<StageEdit> concept(ObjectNode stage) {
+  static Stream<Edit> concept(ObjectNode stage) {
     return Stream.of("absolute", "relative")
         .filter(concept -> !stage.path("concept").asString("").equals(concept))
         .map(
             concept ->
-                StageParts.with(
+                Edit.of(
                     stage,
                     concept + " stability as the aim",
                     changed -> changed.put("concept", concept)));
   }
 
   /** Less of the bone stripped. */
-  static Stream<StageEdit> lessStripped(ObjectNode stage) {
+  static Stream<Edit> lessStripped(ObjectNode stage) {
     return IntStream.of(25, 10)
         .filter(percent -> StageParts.number(stage.path("strippedPercent")) > percent)
         .mapToObj(
             percent ->
-                StageParts.with(
+                Edit.of(
                     stage,
                     "at most " + percent + " % of the circumference stripped",
                     changed -> changed.put("strippedPercent", percent)));
   }
 
-  /** A load limit for six, then for twelve weeks, of 20, 15 or 10 kg. */
-  static Stream<StageEdit> load(ObjectNode stage) {
+  /**
+   * A load limit for six, then for twelve weeks: of 20, 15 or 10 kg, of an arm 5, 2 or 1 kg. Where
+   * the plan has a lower one already, that stays.
+   */
+  static Stream<Edit> load(ObjectNode stage, Setting setting) {
     return IntStream.of(SIX_WEEKS, TWELVE_WEEKS)
         .boxed()
         .flatMap(
             days ->
-                IntStream.of(20, 15, 10)
+                (setting.isArm() ? IntStream.of(5, 2, 1) : IntStream.of(20, 15, 10))
                     .mapToObj(
                         kg ->
-                            StageParts.with(
+                            Edit.of(
                                 stage,
-                                "load limited to " + kg + " kg for " + days / 7 + " weeks",
-                                changed -> limit(changed, days, kg))));
+                                "load limited to at most "
+                                    + kg
+                                    + " kg for "
+                                    + days / 7
+                                    + " weeks, and no more than planned",
+                                changed -> new LoadLimits(changed).lower(days, kg))));
   }
 
-  private static void limit(ObjectNode stage, int days, int kg) {
-    ArrayNode load = stage.withObjectProperty("aftercare").putArray("load");
-    load.addObject().put("untilDay", days).put("limitKg", kg);
+  /** Bone ends cut back to bleeding bone. */
+  static Stream<Edit> endsCutBack(ObjectNode stage) {
+    return Stream.of(
+        Edit.of(
+            stage,
+            "both ends cut back to bleeding bone",
+            changed -> changed.withObjectProperty("endsPrepared").put("toBleedingBone", "yes")));
+  }
+
+  /** The canal opened on both sides. */
+  static Stream<Edit> canalOpened(ObjectNode stage) {
+    return Stream.of(
+        Edit.of(
+            stage,
+            "the canal opened on both sides",
+            changed -> changed.withObjectProperty("endsPrepared").put("canalOpened", "yes")));
+  }
+
+  /** No angle and no rotation left. */
+  static Stream<Edit> straight(ObjectNode stage) {
+    return Stream.of(
+        Edit.of(
+            stage,
+            "the bone set straight, without angle or rotation",
+            changed ->
+                changed
+                    .withObjectProperty("reduction")
+                    .put("coronalDeg", 0)
+                    .put("sagittalDeg", 0)
+                    .put("rotationDeg", 0)));
+  }
+
+  /** Compression before the first locking screw. */
+  static Stream<Edit> pressedFirst(ObjectNode stage) {
+    return stage.path("compression").isObject()
+        ? Stream.of(
+            Edit.of(
+                stage,
+                "the line pressed before the first locking screw",
+                changed -> changed.withObjectProperty("compression").put("beforeLocking", "yes")))
+        : Stream.empty();
   }
 }

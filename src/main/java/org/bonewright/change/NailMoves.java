@@ -17,15 +17,16 @@ final class NailMoves {
   private NailMoves() {}
 
   /** A nail thicker by 1 to 3 mm, reamed for it. */
-  static Stream<StageEdit> thicker(ObjectNode stage) {
+  static Stream<Edit> thicker(ObjectNode stage, Setting setting) {
     return IntStream.rangeClosed(1, THICKEST)
         .boxed()
         .flatMap(
             by ->
                 nails(stage, "outerMm")
+                    .filter(i -> NailChoices.isKept(thicker(stage, i, by), setting))
                     .mapToObj(
                         i ->
-                            StageParts.with(
+                            Edit.of(
                                 stage,
                                 i,
                                 StageParts.name(StageParts.implant(stage, i))
@@ -33,6 +34,10 @@ final class NailMoves {
                                     + by
                                     + " mm, reamed for it",
                                 nail -> thicken(nail, by))));
+  }
+
+  private static double thicker(ObjectNode stage, int index, int by) {
+    return StageParts.number(StageParts.implant(stage, index).path("outerMm")) + by;
   }
 
   private static void thicken(ObjectNode nail, int by) {
@@ -44,11 +49,11 @@ final class NailMoves {
   }
 
   /** The canal reamed one and a half millimetres wider than the nail. */
-  static Stream<StageEdit> reamed(ObjectNode stage) {
+  static Stream<Edit> reamed(ObjectNode stage) {
     return nails(stage, "outerMm")
         .mapToObj(
             i ->
-                StageParts.with(
+                Edit.of(
                     stage,
                     i,
                     "canal reamed 1.5 mm wider than "
@@ -57,11 +62,11 @@ final class NailMoves {
   }
 
   /** Static locking. */
-  static Stream<StageEdit> locked(ObjectNode stage) {
+  static Stream<Edit> locked(ObjectNode stage) {
     return nails(stage, "bolts")
         .mapToObj(
             i ->
-                StageParts.with(
+                Edit.of(
                     stage,
                     i,
                     StageParts.name(StageParts.implant(stage, i)) + " locked statically",
@@ -69,7 +74,7 @@ final class NailMoves {
   }
 
   /** One more bolt beside the outermost one of an end. */
-  static Stream<StageEdit> moreBolts(ObjectNode stage) {
+  static Stream<Edit> moreBolts(ObjectNode stage) {
     return nails(stage, "bolts")
         .boxed()
         .flatMap(
@@ -78,7 +83,7 @@ final class NailMoves {
                     .filter(end -> ends(StageParts.implant(stage, i), end).size() > 0)
                     .map(
                         end ->
-                            StageParts.with(
+                            Edit.of(
                                 stage,
                                 i,
                                 "one more bolt at the "

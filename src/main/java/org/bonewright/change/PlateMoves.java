@@ -2,73 +2,73 @@ package org.bonewright.change;
 
 import java.util.List;
 import java.util.NavigableSet;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
-/** Moves of plates and their screws. */
+/** Moves of the screws of plates. */
 final class PlateMoves {
 
   private static final String PLATE = "plate";
-  private static final int LONGEST = 4;
-  private static final int FARTHEST = 3;
 
   private PlateMoves() {}
 
-  /** One more screw in an open hole, then one on each side of the zone. */
-  static Stream<StageEdit> addScrew(ObjectNode stage) {
+  /**
+   * One more screw in an open hole, then one on each side of the zone, then two on each side, as
+   * far out and as far in as there are open holes.
+   */
+  static Stream<Edit> addScrew(ObjectNode stage) {
     return plates(stage)
         .boxed()
         .flatMap(
             i -> {
               ObjectNode plate = StageParts.implant(stage, i);
-              List<Integer> free = StageParts.free(plate);
-              Stream<StageEdit> one =
-                  free.stream()
-                      .map(
-                          hole ->
-                              StageParts.with(
-                                  stage,
-                                  i,
-                                  "one more screw in hole "
-                                      + hole
-                                      + " of "
-                                      + StageParts.name(plate),
-                                  changed -> StageParts.addScrew(changed, hole)));
-              return Stream.concat(one, pairs(stage, i, free));
+              int zone = plate.path("place").path("zoneBetweenHoles").path(0).asInt(0);
+              return added(
+                      StageParts.free(plate).stream().filter(hole -> hole <= zone).toList(),
+                      StageParts.free(plate).stream().filter(hole -> hole > zone).toList())
+                  .map(holes -> added(stage, i, holes));
             });
   }
 
-  private static Stream<StageEdit> pairs(ObjectNode stage, int index, List<Integer> free) {
-    ObjectNode plate = StageParts.implant(stage, index);
-    int zone = plate.path("place").path("zoneBetweenHoles").path(0).asInt(0);
-    return free.stream()
-        .filter(hole -> hole <= zone)
-        .flatMap(
-            near ->
-                free.stream()
-                    .filter(hole -> hole > zone)
-                    .map(
-                        far ->
-                            StageParts.with(
-                                stage,
-                                index,
-                                "one more screw in each of holes "
-                                    + near
-                                    + " and "
-                                    + far
-                                    + " of "
-                                    + StageParts.name(plate),
-                                changed -> {
-                                  StageParts.addScrew(changed, near);
-                                  StageParts.addScrew(changed, far);
-                                })));
+  private static Stream<List<Integer>> added(List<Integer> near, List<Integer> far) {
+    Stream<List<Integer>> one = Stream.concat(near.stream(), far.stream()).map(List::of);
+    Stream<List<Integer>> two = near.stream().flatMap(n -> far.stream().map(f -> List.of(n, f)));
+    Stream<List<Integer>> four =
+        near.size() < 2 || far.size() < 2
+            ? Stream.empty()
+            : Stream.of(
+                    List.of(
+                        near.get(0), near.get(1), far.get(far.size() - 2), far.get(far.size() - 1)),
+                    List.of(
+                        near.get(0),
+                        near.get(near.size() - 1),
+                        far.get(0),
+                        far.get(far.size() - 1)),
+                    List.of(
+                        near.get(near.size() - 2),
+                        near.get(near.size() - 1),
+                        far.get(0),
+                        far.get(1)))
+                .distinct();
+    return Stream.of(one, two, four).flatMap(ways -> ways);
+  }
+
+  private static Edit added(ObjectNode stage, int index, List<Integer> holes) {
+    String where = holes.stream().map(String::valueOf).collect(Collectors.joining(", "));
+    return Edit.of(
+        stage,
+        index,
+        (holes.size() == 1 ? "one more screw in hole " : "one more screw in each of holes ")
+            + where
+            + " of "
+            + StageParts.name(StageParts.implant(stage, index)),
+        plate -> holes.forEach(hole -> StageParts.addScrew(plate, hole)));
   }
 
   /** One screw less. */
-  static Stream<StageEdit> fewerScrews(ObjectNode stage) {
+  static Stream<Edit> fewerScrews(ObjectNode stage) {
     return plates(stage)
         .boxed()
         .flatMap(
@@ -77,7 +77,7 @@ final class PlateMoves {
               return StageParts.used(plate).stream()
                   .map(
                       hole ->
-                          StageParts.with(
+                          Edit.of(
                               stage,
                               i,
                               "no screw in hole " + hole + " of " + StageParts.name(plate),
@@ -86,7 +86,7 @@ final class PlateMoves {
   }
 
   /** A screw next to the zone moved to an open hole on its side. */
-  static Stream<StageEdit> moveInnermost(ObjectNode stage) {
+  static Stream<Edit> moveInnermost(ObjectNode stage) {
     return plates(stage)
         .boxed()
         .flatMap(
@@ -104,8 +104,8 @@ final class PlateMoves {
             });
   }
 
-  private static StageEdit moved(ObjectNode stage, int index, int from, int to) {
-    return StageParts.with(
+  private static Edit moved(ObjectNode stage, int index, int from, int to) {
+    return Edit.of(
         stage,
         index,
         "the screw of hole "
@@ -122,12 +122,12 @@ final class PlateMoves {
   }
 
   /** Locking screws in every hole of a locking plate. */
-  static Stream<StageEdit> locking(ObjectNode stage) {
+  static Stream<Edit> locking(ObjectNode stage) {
     return plates(stage)
         .filter(i -> StageParts.implant(stage, i).path("family").asString("").endsWith("-locking"))
         .mapToObj(
             i ->
-                StageParts.with(
+                Edit.of(
                     stage,
                     i,
                     "locking screws in all holes used of "
@@ -144,11 +144,11 @@ final class PlateMoves {
   }
 
   /** Every screw through both cortices. */
-  static Stream<StageEdit> bicortical(ObjectNode stage) {
+  static Stream<Edit> bicortical(ObjectNode stage) {
     return plates(stage)
         .mapToObj(
             i ->
-                StageParts.with(
+                Edit.of(
                     stage,
                     i,
                     "all screws of "
@@ -158,7 +158,7 @@ final class PlateMoves {
   }
 
   /** Longer screws. */
-  static Stream<StageEdit> longerScrews(ObjectNode stage) {
+  static Stream<Edit> longerScrews(ObjectNode stage) {
     return IntStream.of(2, 4, 6, 8)
         .boxed()
         .flatMap(
@@ -170,7 +170,7 @@ final class PlateMoves {
                                 .anyMatch(row -> row.has("lengthMm")))
                     .mapToObj(
                         i ->
-                            StageParts.with(
+                            Edit.of(
                                 stage,
                                 i,
                                 "all screws of "
@@ -187,104 +187,8 @@ final class PlateMoves {
         .forEach(row -> row.put("lengthMm", StageParts.number(row.path("lengthMm")) + by));
   }
 
-  /** A plate of one, then of two more holes at each end; screws stay where they are in the bone. */
-  static Stream<StageEdit> longer(ObjectNode stage) {
-    return IntStream.rangeClosed(1, LONGEST)
-        .boxed()
-        .flatMap(
-            more ->
-                plates(stage)
-                    .filter(i -> laid(StageParts.implant(stage, i)))
-                    .mapToObj(
-                        i ->
-                            StageParts.with(
-                                stage,
-                                i,
-                                StageParts.name(StageParts.implant(stage, i))
-                                    + " longer by "
-                                    + more
-                                    + (more == 1 ? " hole" : " holes")
-                                    + " at each end, its end screws there",
-                                plate -> lengthen(plate, more, spacing(plate)))));
-  }
-
-  private static boolean laid(ObjectNode plate) {
-    return plate.has("lengthMm")
-        && plate.path("holes").asInt(0) > 2
-        && plate.path("place").path("zoneBetweenHoles").size() == 2
-        && !StageParts.used(plate).isEmpty();
-  }
-
-  private static double spacing(ObjectNode plate) {
-    return Math.rint(StageParts.number(plate.path("lengthMm")) / plate.path("holes").asInt());
-  }
-
-  private static void lengthen(ObjectNode plate, int more, double spacing) {
-    NavigableSet<Integer> used = StageParts.used(plate);
-    int holes = plate.path("holes").asInt();
-    for (ObjectNode row : StageParts.rows(plate)) {
-      List<Integer> now = StageParts.each(row.path("at")).map(JsonNode::asInt).toList();
-      ArrayNode at = row.putArray("at");
-      for (int hole : now) {
-        boolean end = (hole == used.first() && hole == 1) || (hole == used.last() && hole == holes);
-        at.add(!end ? hole + more : hole == 1 ? 1 : holes + 2 * more);
-      }
-    }
-    plate.put("holes", holes + 2 * more);
-    plate.put("lengthMm", StageParts.number(plate.path("lengthMm")) + 2 * more * spacing);
-    shiftPlugged(plate, more);
-    shiftPlace(plate, more, more * spacing);
-  }
-
-  private static void shiftPlugged(ObjectNode plate, int more) {
-    if (plate.path("plugged").size() > 0) {
-      List<Integer> now = StageParts.each(plate.path("plugged")).map(JsonNode::asInt).toList();
-      ArrayNode plugged = plate.putArray("plugged");
-      now.forEach(hole -> plugged.add(hole + more));
-    }
-  }
-
-  private static void shiftPlace(ObjectNode plate, int holes, double nearer) {
-    ObjectNode place = (ObjectNode) plate.path("place");
-    int first = place.path("zoneBetweenHoles").get(0).asInt() + holes;
-    int second = place.path("zoneBetweenHoles").get(1).asInt() + holes;
-    place.putArray("zoneBetweenHoles").add(first).add(second);
-    if (place.has("firstHoleMm")) {
-      place.put("firstHoleMm", StageParts.number(place.path("firstHoleMm")) - nearer);
-    }
-  }
-
-  /** The plate moved along the bone by whole holes. */
-  static Stream<StageEdit> shifted(ObjectNode stage) {
-    return IntStream.rangeClosed(1, FARTHEST)
-        .boxed()
-        .flatMap(by -> Stream.of(by, -by))
-        .flatMap(
-            by ->
-                plates(stage)
-                    .filter(i -> laid(StageParts.implant(stage, i)))
-                    .filter(i -> staysOver(StageParts.implant(stage, i), by))
-                    .mapToObj(
-                        i ->
-                            StageParts.with(
-                                stage,
-                                i,
-                                StageParts.name(StageParts.implant(stage, i))
-                                    + " moved by "
-                                    + Math.abs(by)
-                                    + (Math.abs(by) == 1 ? " hole" : " holes")
-                                    + (by > 0 ? " towards the near end" : " towards the far end")
-                                    + ", its screws in the same holes",
-                                plate -> shiftPlace(plate, by, by * spacing(plate)))));
-  }
-
-  private static boolean staysOver(ObjectNode plate, int by) {
-    int first = plate.path("place").path("zoneBetweenHoles").get(0).asInt() + by;
-    int second = plate.path("place").path("zoneBetweenHoles").get(1).asInt() + by;
-    return first >= 1 && second <= plate.path("holes").asInt();
-  }
-
-  private static IntStream plates(ObjectNode stage) {
+  /** Return the indices of the plates whose screws are told. */
+  static IntStream plates(ObjectNode stage) {
     return StageParts.implants(stage, PLATE)
         .filter(i -> !StageParts.rows(StageParts.implant(stage, i)).isEmpty());
   }

@@ -3,7 +3,6 @@ package org.bonewright.change;
 import java.util.List;
 import java.util.NavigableSet;
 import java.util.TreeSet;
-import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
@@ -11,7 +10,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
-/** Finds the parts of a stage in its file, and makes changed copies of it. */
+/** Finds the parts of a stage in its file. */
 final class StageParts {
 
   private static final String FIXATION = "fixation";
@@ -35,18 +34,14 @@ final class StageParts {
     return implant.path("id").asString("implant");
   }
 
-  /** Return a copy of a stage with one implant changed. */
-  static StageEdit with(ObjectNode stage, int implant, String words, Consumer<ObjectNode> change) {
-    ObjectNode copy = stage.deepCopy();
-    change.accept(implant(copy, implant));
-    return new StageEdit(words, copy);
-  }
-
-  /** Return a changed copy of a stage. */
-  static StageEdit with(ObjectNode stage, String words, Consumer<ObjectNode> change) {
-    ObjectNode copy = stage.deepCopy();
-    change.accept(copy);
-    return new StageEdit(words, copy);
+  /** Return a name for a new implant of a kind that no implant of the stage has. */
+  static String freeName(ObjectNode stage, String kind) {
+    List<String> taken = each(stage.path(FIXATION)).map(StageParts::name).toList();
+    return IntStream.iterate(1, i -> i + 1)
+        .mapToObj(i -> kind + "-" + i)
+        .filter(name -> !taken.contains(name))
+        .findFirst()
+        .orElseThrow();
   }
 
   /** Return the elements of an array; none where there is none. */
@@ -92,10 +87,10 @@ final class StageParts {
     return best;
   }
 
-  /** Put a fresh screw like the nearest one into a hole. */
+  /** Put a fresh screw like the nearest one, and of its length, into a hole. */
   static void addScrew(ObjectNode plate, int hole) {
     ObjectNode row = nearest(plate, hole).deepCopy();
-    row.remove(List.of("order", "lengthMm", "state", "stateDay"));
+    row.remove(List.of("order", "tipBeyondMm", "state", "stateDay"));
     row.put("track", "fresh");
     row.putArray("at").add(hole);
     ((ArrayNode) plate.path("screws")).add(row);

@@ -12,6 +12,9 @@ final class ExitCodes {
    */
   static final int PLAN_LEAVES_CRITICAL = 1;
 
+  /** No drawing of the plan was found that leaves nothing critical or major unmet. */
+  static final int NO_PLAN_FOUND = 1;
+
   /** The input cannot be used. */
   static final int UNUSABLE = 2;
 

@@ -87,8 +87,8 @@ final class ExplainCommand implements Callable<Integer> {
     CaseInput input = new CaseInput(file);
     Reading reading = input.read();
     CaseFile caseFile = CaseInput.caseFile(reading);
-    RuleSet published = RuleSet.built();
-    RuleSet rules = site == null ? published : published.with(RulesChoice.changes(site, published));
+    Local local = Local.of(site);
+    RuleSet rules = local.rules();
     if (rules.card(principle).isEmpty()) {
       throw new Unusable(unknown(rules));
     }
@@ -102,7 +102,7 @@ final class ExplainCommand implements Callable<Integer> {
     spec.commandLine().getErr().print(CaseInput.warnings(reading));
     spec.commandLine().getErr().flush();
     Optional<List<PlanChange>> offered =
-        changes ? Optional.of(changes(rules, input.bytes(), found)) : Optional.empty();
+        changes ? Optional.of(changes(local, input.bytes(), found)) : Optional.empty();
     String told =
         format == BoneCommand.Format.JSON
             ? ExplanationJson.render(found, offered)
@@ -111,8 +111,8 @@ final class ExplainCommand implements Callable<Integer> {
     return ExitCodes.DONE;
   }
 
-  private List<PlanChange> changes(RuleSet rules, byte[] bytes, List<Explanation> found) {
-    ChangeFinder finder = new ChangeFinder(rules);
+  private List<PlanChange> changes(Local local, byte[] bytes, List<Explanation> found) {
+    ChangeFinder finder = new ChangeFinder(local.rules(), local.shelf());
     List<PlanChange> all = new ArrayList<>();
     for (Explanation explanation : found) {
       String subject = explanation.line().subject();

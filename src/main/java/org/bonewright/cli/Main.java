@@ -15,6 +15,7 @@ import picocli.CommandLine.Command;
     subcommands = {
       ReviewCommand.class,
       ExplainCommand.class,
+      ImproveCommand.class,
       CheckCommand.class,
       DrawCommand.class,
       BoneCommand.class,
@@ -34,6 +35,7 @@ import picocli.CommandLine.Command;
       "Examples:",
       "  bonewright review case.json              the review, as text",
       "  bonewright explain case.json plate-span-ratio --on op-2   why one verdict is what it is",
+      "  bonewright improve case.json             how else the plan could be drawn",
       "  bonewright check case.json --todo        what the file still lacks",
       "  bonewright principles plate-span-ratio   one principle with its sources",
       "  bonewright serve                         the same over HTTP",

@@ -3,9 +3,6 @@ package org.bonewright.cli;
 import java.util.stream.Collectors;
 import org.bonewright.principles.Profile;
 import org.bonewright.principles.RuleSet;
-import org.bonewright.principles.SiteChanges;
-import org.bonewright.site.SiteReader;
-import org.bonewright.site.SiteReading;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
@@ -30,24 +27,16 @@ final class RulesChoice {
    * @throws Unusable if the site file cannot be used; the message lists every problem
    */
   RuleSet rules() throws Unusable {
-    RuleSet published = RuleSet.built();
-    return site == null ? published : published.with(changes(site, published));
+    return local().rules();
   }
 
   /**
-   * Return what a site file sets.
+   * Return rules and shelf, those of a site file if one is named.
    *
-   * @throws Unusable if it cannot be used; the message lists every problem
+   * @throws Unusable if the site file cannot be used; the message lists every problem
    */
-  static SiteChanges changes(String file, RuleSet published) throws Unusable {
-    InputFile input = new InputFile(file);
-    SiteReading reading = new SiteReader(published).read(input.bytes());
-    if (reading.changes().isEmpty()) {
-      throw input.unusable(
-          reading.problems(),
-          "Nothing was judged by it. The format is described by: bonewright schema site");
-    }
-    return reading.changes().get();
+  Local local() throws Unusable {
+    return Local.of(site);
   }
 
   /** Return whether a profile is named. */

@@ -2,7 +2,6 @@ package org.bonewright.cli;
 
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
-import org.bonewright.principles.RuleSet;
 import org.bonewright.server.Service;
 import org.bonewright.server.rest.Rulebook;
 import picocli.CommandLine;
@@ -59,8 +58,8 @@ final class ServeCommand implements Callable<Integer> {
     }
     PrintWriter out = spec.commandLine().getOut();
     PrintWriter err = spec.commandLine().getErr();
-    RuleSet rules = choice.rules();
-    Rulebook rulebook = new Rulebook(rules, choice.profile(rules));
+    Local local = choice.local();
+    Rulebook rulebook = new Rulebook(local.rules(), local.shelf(), choice.profile(local.rules()));
     out.println("Starting; a few seconds.");
     out.flush();
     try (Service.Running service = Service.start(address, port, rulebook)) {

@@ -3,8 +3,9 @@ package org.bonewright.cli;
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import org.bonewright.principles.RuleSet;
-import org.bonewright.principles.SiteChanges;
 import org.bonewright.report.CatalogueText;
+import org.bonewright.report.ShelfText;
+import org.bonewright.site.SiteReading;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
@@ -34,10 +35,11 @@ final class SiteCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Unusable {
     RuleSet published = RuleSet.built();
-    SiteChanges changes = RulesChoice.changes(file, published);
+    SiteReading reading = Local.read(file, published);
     PrintWriter out = spec.commandLine().getOut();
     out.println("The file is usable.");
-    out.print(new CatalogueText(published).site(changes));
+    reading.changes().ifPresent(set -> out.print(new CatalogueText(published).site(set)));
+    reading.shelf().ifPresent(shelf -> out.print(ShelfText.render(shelf)));
     out.flush();
     return ExitCodes.DONE;
   }

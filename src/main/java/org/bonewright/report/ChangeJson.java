@@ -26,13 +26,14 @@ final class ChangeJson {
   }
 
   private static void turned(ArrayNode array, List<PlanChange.Turned> all) {
-    all.forEach(
-        turned ->
-            array
-                .addObject()
-                .put("principle", turned.principle())
-                .put("subject", turned.subject())
-                .put("from", turned.from().inWords())
-                .put("to", turned.to().inWords()));
+    all.forEach(turned -> turned(array.addObject(), turned));
+  }
+
+  /** Put a verdict that is turned into a node. */
+  static void turned(ObjectNode node, PlanChange.Turned turned) {
+    node.put("principle", turned.principle())
+        .put("subject", turned.subject())
+        .put("from", turned.from().inWords())
+        .put("to", turned.to().inWords());
   }
 }

@@ -71,8 +71,8 @@ public final class Reviewer {
         decisive.stream().anyMatch(plan -> new PlanVerdicts(judged, plan).leavesCriticalOpen()));
   }
 
-  /** Return what reviews with these rules. */
-  static Review.Versions versions(RuleSet rules, Profile profile) {
+  /** Return what judges: engine, rule set, site, profile. */
+  public static Review.Versions versions(RuleSet rules, Profile profile) {
     return new Review.Versions(
         Engine.VERSION,
         rules.version(),

@@ -1,6 +1,7 @@
 package org.bonewright.site;
 
 import java.util.List;
+import java.util.Optional;
 import org.bonewright.casefile.Meaning;
 import org.bonewright.casefile.Written;
 
@@ -13,6 +14,7 @@ import org.bonewright.casefile.Written;
  * @param limits limits set instead of published ones
  * @param severities severities set instead of published ones
  * @param loads loads of a bone set instead of those of the published table
+ * @param shelf the implants that are kept, where the site lists them
  */
 @Meaning("Limits, severities and loads that a site has set instead of published ones.")
 public record Site(
@@ -29,7 +31,9 @@ public record Site(
     @Meaning("Severities that count here instead of the published ones.")
         List<SeverityChange> severities,
     @Meaning("What a bone bears here instead of what the published table says, each bone once.")
-        List<LoadChange> loads) {
+        List<LoadChange> loads,
+    @Meaning("The implants that are kept here; without it the sizes that are usual.")
+        Optional<ShelfList> shelf) {
 
   /** Where a site file comes from. */
   public enum Provenance {

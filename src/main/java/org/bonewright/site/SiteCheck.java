@@ -17,7 +17,7 @@ import org.bonewright.principles.RuleSet;
 
 /**
  * Holds every change of a site file against the cards, one by one and then card by card; and its
- * loads, bone by bone.
+ * loads, bone by bone, and its shelf, size by size.
  */
 final class SiteCheck {
 
@@ -26,6 +26,7 @@ final class SiteCheck {
   private final List<Problem> problems = new ArrayList<>();
   private final Map<ReadPart, LocalLimit> limits = new LinkedHashMap<>();
   private final Map<ReadPart, LocalSeverity> severities = new LinkedHashMap<>();
+  private final ShelfCheck shelf = new ShelfCheck();
   private final List<LocalLoads> loads = new ArrayList<>();
   private final Map<String, String> taken = new LinkedHashMap<>();
   private final Set<String> faulty = new TreeSet<>();
@@ -40,6 +41,8 @@ final class SiteCheck {
     this.rules = rules;
     this.principles = new PrincipleCheck(rules);
     parts.forEach(this::take);
+    parts.forEach(shelf::take);
+    problems.addAll(shelf.problems());
     problems.addAll(principles.problems());
     rules.cards().stream()
         .filter(card -> !faulty.contains(card.id()))

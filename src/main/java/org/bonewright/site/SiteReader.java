@@ -9,6 +9,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Optional;
 import org.bonewright.casefile.reading.Problem;
 import org.bonewright.casefile.reading.RecordReader;
 import org.bonewright.principles.RuleSet;
@@ -41,8 +42,10 @@ public final class SiteReader {
     List<Problem> problems = new ArrayList<>(outcome.problems());
     problems.addAll(check.problems());
     problems.sort(comparing(p -> p.place().orElse(null), nullsLast(naturalOrder())));
+    Optional<Site> sound = outcome.value().filter(site -> problems.isEmpty());
     return new SiteReading(
-        outcome.value().filter(site -> problems.isEmpty()).map(site -> changes(site, check, bytes)),
+        sound.map(site -> changes(site, check, bytes)),
+        sound.flatMap(site -> site.shelf().map(shelf -> shelf.of(site.name()))),
         problems);
   }
 

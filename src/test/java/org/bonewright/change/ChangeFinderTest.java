@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.bonewright.principles.RuleSet;
 import org.bonewright.principles.VerdictKind;
+import org.bonewright.shelf.UsualShelf;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -17,13 +18,18 @@ import tools.jackson.databind.node.ObjectNode;
 class ChangeFinderTest {
 
   private static final RuleSet RULES = RuleSet.built();
-  private static final ChangeFinder FINDER = new ChangeFinder(RULES);
+  private static final ChangeFinder FINDER = new ChangeFinder(RULES, UsualShelf.shelf());
   private static final Path DEMO = Path.of("cases/demo/femur-three-operations/case.json");
   private static final String STAGE = "plan-a/stage-1";
 
   private static ObjectNode stage() throws IOException {
     return (ObjectNode)
         JsonMapper.shared().readTree(Files.readAllBytes(DEMO)).at("/plans/0/stages/0");
+  }
+
+  private static StageMoves moves() throws IOException {
+    return new StageMoves(
+        new Setting(JsonMapper.shared().readTree(Files.readAllBytes(DEMO)), UsualShelf.shelf()));
   }
 
   private static List<PlanChange> changes(String principle, String subject) throws IOException {
@@ -89,22 +95,17 @@ class ChangeFinderTest {
     ObjectNode before = stage();
     ObjectNode kept = before.deepCopy();
 
-    List<StageEdit> edits = StageMoves.of(move).orElseThrow().edits(before).toList();
+    List<Edit> edits = moves().of(move).orElseThrow().edits(before).toList();
 
     assertThat(edits).isNotEmpty();
     assertThat(before).isEqualTo(kept);
-    assertThat(edits).extracting(StageEdit::words).doesNotHaveDuplicates();
+    assertThat(edits).extracting(Edit::words).doesNotHaveDuplicates();
   }
 
   @Test
   void a_longer_plate_keeps_its_middle_screws_where_they_are_in_the_bone() throws IOException {
     ObjectNode longer =
-        StageMoves.of("longer-plate")
-            .orElseThrow()
-            .edits(stage())
-            .findFirst()
-            .orElseThrow()
-            .stage();
+        moves().of("longer-plate").orElseThrow().edits(stage()).findFirst().orElseThrow().drawn();
     ObjectNode plate = StageParts.implant(longer, 0);
 
     assertThat(plate.path("holes").asInt()).isEqualTo(14);
@@ -116,12 +117,8 @@ class ChangeFinderTest {
 
   @Test
   void a_screw_moved_to_another_hole_leaves_its_own() throws IOException {
-    StageEdit moved =
-        StageMoves.of("move-innermost-screws")
-            .orElseThrow()
-            .edits(stage())
-            .findFirst()
-            .orElseThrow();
-    assertThat(StageParts.used(StageParts.implant(moved.stage(), 0))).hasSize(7).doesNotContain(7);
+    Edit moved =
+        moves().of("move-innermost-screws").orElseThrow().edits(stage()).findFirst().orElseThrow();
+    assertThat(StageParts.used(StageParts.implant(moved.drawn(), 0))).hasSize(7).doesNotContain(7);
   }
 }

@@ -23,6 +23,7 @@ import org.bonewright.report.TextReport;
 import org.bonewright.review.Review;
 import org.bonewright.review.Reviewer;
 import org.bonewright.server.rest.Rulebook;
+import org.bonewright.shelf.UsualShelf;
 import org.bonewright.site.SiteReader;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -235,7 +236,7 @@ class ServiceTest {
                   .orElseThrow());
       Service.Running ours = service;
       try (Service.Running with =
-          Service.start("127.0.0.1", 0, new Rulebook(local, local.usual()))) {
+          Service.start("127.0.0.1", 0, new Rulebook(local, UsualShelf.shelf(), local.usual()))) {
         service = with;
         byte[] body = Files.readAllBytes(demos().findFirst().orElseThrow());
         JsonNode review = JSON.readTree(post("/api/reviews", "application/json", body).body());

@@ -21,7 +21,7 @@ class Explanations {
   Explanations(Rulebook rulebook) {
     this.rulebook = rulebook;
     this.explainer = new Explainer(rulebook.rules());
-    this.finder = new ChangeFinder(rulebook.rules());
+    this.finder = new ChangeFinder(rulebook.rules(), rulebook.shelf());
   }
 
   /**

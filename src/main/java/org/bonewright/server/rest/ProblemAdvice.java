@@ -61,6 +61,11 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
   }
 
   @ExceptionHandler
+  ProblemDetail unknown(UnknownPlan fault) {
+    return of(HttpStatus.NOT_FOUND, "unknown-plan", "No such plan", fault.getMessage());
+  }
+
+  @ExceptionHandler
   ProblemDetail unknown(UnknownProfile fault) {
     return of(HttpStatus.BAD_REQUEST, "unknown-profile", "No such profile", fault.getMessage());
   }

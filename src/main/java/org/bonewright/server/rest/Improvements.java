@@ -1,0 +1,50 @@
+package org.bonewright.server.rest;
+
+import java.util.List;
+import java.util.Optional;
+import org.bonewright.casefile.CaseFile;
+import org.bonewright.casefile.checking.Intake;
+import org.bonewright.casefile.reading.Reading;
+import org.bonewright.change.Improvement;
+import org.bonewright.change.Improver;
+import org.bonewright.review.Review;
+import org.bonewright.review.Reviewer;
+import org.springframework.stereotype.Component;
+
+/** Takes in cases and walks from their plans, one rule set and one shelf for all requests. */
+@Component
+class Improvements {
+
+  private final Rulebook rulebook;
+  private final Improver improver;
+
+  Improvements(Rulebook rulebook) {
+    this.rulebook = rulebook;
+    this.improver =
+        new Improver(rulebook.rules(), rulebook.shelf(), Improver.USUAL_MOST, judged -> {});
+  }
+
+  /**
+   * Walk from a plan.
+   *
+   * @param plan id of the plan, if one is named; else the chosen one, or the only one
+   * @throws UnusableCase if the case has an error; the exception lists every problem
+   * @throws UnknownPlan if there is no such plan, or none is named and none chosen
+   */
+  Improvement of(byte[] body, Optional<String> plan) throws UnusableCase, UnknownPlan {
+    Reading reading = new Intake().read(body);
+    CaseFile caseFile = reading.caseFile().orElseThrow(() -> new UnusableCase(reading.problems()));
+    List<String> plans = Improver.plans(caseFile);
+    String wanted =
+        plan.or(() -> Improver.usualPlan(caseFile))
+            .orElseThrow(() -> new UnknownPlan("No plan is named, and none is chosen.", plans));
+    return improver
+        .improve(body, wanted)
+        .orElseThrow(() -> new UnknownPlan("There is no plan " + wanted + ".", plans));
+  }
+
+  /** Return what judges. */
+  Review.Versions versions() {
+    return Reviewer.versions(rulebook.rules(), rulebook.rules().usual());
+  }
+}
