@@ -106,7 +106,8 @@ final class ExplainCommand implements Callable<Integer> {
     String told =
         format == BoneCommand.Format.JSON
             ? ExplanationJson.render(found, offered)
-            : ExplanationText.render(found) + offered.map(ChangeText::render).orElse("");
+            : ExplanationText.render(found)
+                + offered.map(all -> ChangeText.render(found, all)).orElse("");
     new Output(Optional.ofNullable(output), spec.commandLine().getOut()).write(told);
     return ExitCodes.DONE;
   }

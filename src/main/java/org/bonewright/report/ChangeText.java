@@ -2,6 +2,8 @@ package org.bonewright.report;
 
 import java.util.List;
 import org.bonewright.change.PlanChange;
+import org.bonewright.principles.VerdictKind;
+import org.bonewright.review.Explanation;
 
 /** Changes to a plan, as text. */
 public final class ChangeText {
@@ -10,15 +12,17 @@ public final class ChangeText {
 
   private ChangeText() {}
 
-  /** Return what was found, or that nothing was. */
-  public static String render(List<PlanChange> changes) {
+  /**
+   * Return what was found, or that nothing was.
+   *
+   * @param explained the verdicts that were to be turned
+   * @param changes what turns them
+   */
+  public static String render(List<Explanation> explained, List<PlanChange> changes) {
     Page page = new Page();
     page.title("WHAT COULD BE DRAWN OTHERWISE (options to weigh, not orders)");
     if (changes.isEmpty()) {
-      page.hanging(
-          INDENT,
-          "Nothing that can be tried out on the file turns this verdict on a plan. Only stages of a"
-              + " plan are changed, by the moves that the principle names.");
+      page.hanging(INDENT, nothing(explained));
     }
     for (PlanChange change : changes) {
       page.hanging(
@@ -36,6 +40,17 @@ public final class ChangeText {
       }
     }
     return page.text();
+  }
+
+  private static String nothing(List<Explanation> explained) {
+    boolean kept =
+        explained.stream()
+            .map(explanation -> explanation.line().verdict())
+            .allMatch(v -> v == VerdictKind.MET || v == VerdictKind.NOT_APPLICABLE);
+    return kept
+        ? "There is nothing to turn: the principle is met, or does not apply."
+        : "Nothing that can be tried out on the file turns this verdict on a plan. Only stages of a"
+            + " plan are changed, by the moves that the principle names.";
   }
 
   private static String words(PlanChange.Turned turned) {

@@ -2,10 +2,7 @@ package org.bonewright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
@@ -22,26 +19,12 @@ class CommandLineTest {
   private static final String DEMO = "cases/demo/femur-three-operations/case.json";
   private static final String SOUND = "cases/bases/tibia-bridging-plate-fresh.json";
 
-  private record Answer(int code, String out, String err) {}
-
-  private static Answer run(String... args) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ByteArrayOutputStream err = new ByteArrayOutputStream();
-    int code =
-        Main.run(
-            args,
-            new PrintStream(out, true, StandardCharsets.UTF_8),
-            new PrintStream(err, true, StandardCharsets.UTF_8));
-    return new Answer(
-        code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
-  }
-
   @Nested
   class A_review {
 
     @Test
     void of_the_demo_fits_a_screen_of_eighty_lines_and_leaves_with_one() {
-      Answer answer = run("review", DEMO);
+      Answer answer = Answer.run("review", DEMO);
 
       assertThat(answer.code()).isEqualTo(1);
       assertThat(answer.out().lines().count()).isLessThanOrEqualTo(80);
@@ -51,7 +34,7 @@ class CommandLineTest {
 
     @Test
     void of_a_case_told_in_the_minimum_set_fits_a_screen_and_asks_seven_questions_at_most() {
-      String told = run("review", "cases/demo/tibia-minimum-set/case.json").out();
+      String told = Answer.run("review", "cases/demo/tibia-minimum-set/case.json").out();
 
       assertThat(told.lines().count()).isLessThanOrEqualTo(80);
       assertThat(told).contains("\n  7 ").doesNotContain("\n  8 ");
@@ -59,19 +42,19 @@ class CommandLineTest {
 
     @Test
     void does_not_say_that_nothing_explains_a_failure_while_much_is_open() {
-      assertThat(run("review", "cases/published/femur-plate-and-cerclage/case.json").out())
+      assertThat(Answer.run("review", "cases/published/femur-plate-and-cerclage/case.json").out())
           .contains("No grave technical reason for certain; what is open below may be one.")
           .doesNotContain("No grave technical reason found");
     }
 
     @Test
     void of_a_case_without_a_plan_leaves_with_zero() {
-      assertThat(run("review", SOUND).code()).isZero();
+      assertThat(Answer.run("review", SOUND).code()).isZero();
     }
 
     @Test
     void in_a_format_that_is_not_there_names_the_formats_as_help_does() {
-      Answer answer = run("review", DEMO, "--format", "xml");
+      Answer answer = Answer.run("review", DEMO, "--format", "xml");
 
       assertThat(answer.code()).isEqualTo(2);
       assertThat(answer.err()).contains("expected text, json or html, but was 'xml'");
@@ -79,8 +62,8 @@ class CommandLineTest {
 
     @Test
     void gives_the_same_bytes_each_time() {
-      assertThat(run("review", DEMO, "--format", "json").out())
-          .isEqualTo(run("review", DEMO, "--format", "json").out())
+      assertThat(Answer.run("review", DEMO, "--format", "json").out())
+          .isEqualTo(Answer.run("review", DEMO, "--format", "json").out())
           .startsWith("{")
           .endsWith("}\n");
     }
@@ -89,10 +72,10 @@ class CommandLineTest {
     void goes_whole_to_a_file(@TempDir Path folder) throws IOException {
       Path file = folder.resolve("review.txt");
 
-      Answer answer = run("review", DEMO, "--output", file.toString());
+      Answer answer = Answer.run("review", DEMO, "--output", file.toString());
 
       assertThat(answer.out()).isEmpty();
-      assertThat(Files.readString(file)).isEqualTo(run("review", DEMO).out());
+      assertThat(Files.readString(file)).isEqualTo(Answer.run("review", DEMO).out());
       try (Stream<Path> left = Files.list(folder)) {
         assertThat(left).containsExactly(file);
       }
@@ -100,7 +83,7 @@ class CommandLineTest {
 
     @Test
     void says_when_the_file_cannot_be_written() {
-      Answer answer = run("review", DEMO, "--output", "/no/such/folder/review.txt");
+      Answer answer = Answer.run("review", DEMO, "--output", "/no/such/folder/review.txt");
 
       assertThat(answer.code()).isEqualTo(2);
       assertThat(answer.err()).contains("/no/such/folder/review.txt cannot be written");
@@ -108,7 +91,7 @@ class CommandLineTest {
 
     @Test
     void shows_the_arithmetic_when_asked() {
-      assertThat(run("review", DEMO, "--verbose").out())
+      assertThat(Answer.run("review", DEMO, "--verbose").out())
           .contains("plate 128 mm / zone 29 mm = 4.41")
           .contains("met if Span ratio were");
     }
@@ -126,7 +109,7 @@ class CommandLineTest {
               .replaceFirst("\"side\": \"[a-z]+\"", "\"side\": \"middle\"")
               .replaceFirst("\"sex\": \"[a-z]+\"", "\"sexe\": \"male\""));
 
-      Answer answer = run("review", file.toString());
+      Answer answer = Answer.run("review", file.toString());
 
       assertThat(answer.code()).isEqualTo(2);
       assertThat(answer.out()).isEmpty();
@@ -141,7 +124,7 @@ class CommandLineTest {
     @ParameterizedTest
     @ValueSource(strings = {"no-such-file.json", "cases", ""})
     void names_a_file_that_cannot_be_read(String name) {
-      Answer answer = run("review", name);
+      Answer answer = Answer.run("review", name);
 
       assertThat(answer.code()).isEqualTo(2);
       assertThat(answer.err()).contains("cannot be").doesNotContain("Exception");
@@ -149,7 +132,7 @@ class CommandLineTest {
 
     @Test
     void explains_a_wrong_option() {
-      Answer answer = run("review", DEMO, "--fromat", "json");
+      Answer answer = Answer.run("review", DEMO, "--fromat", "json");
 
       assertThat(answer.code()).isEqualTo(2);
       assertThat(answer.err()).contains("--fromat").contains("bonewright review --help");
@@ -157,7 +140,7 @@ class CommandLineTest {
 
     @Test
     void names_an_unknown_principle() {
-      Answer answer = run("principles", "no-such-thing");
+      Answer answer = Answer.run("principles", "no-such-thing");
 
       assertThat(answer.code()).isEqualTo(2);
       assertThat(answer.err()).contains("no principle no-such-thing");
@@ -171,7 +154,7 @@ class CommandLineTest {
 
     @Test
     void are_shown_beside_the_published_ones() {
-      Answer answer = run("review", DEMO, "--site", SITE);
+      Answer answer = Answer.run("review", DEMO, "--site", SITE);
 
       assertThat(answer.code()).isEqualTo(1);
       assertThat(answer.out())
@@ -181,7 +164,7 @@ class CommandLineTest {
 
     @Test
     void are_checked_by_a_command() {
-      assertThat(run("site", SITE).out())
+      assertThat(Answer.run("site", SITE).out())
           .startsWith("The file is usable.")
           .contains("3 here, published 5");
     }
@@ -202,7 +185,7 @@ class CommandLineTest {
             {"serve", "--port", "0", "--site", file.toString()},
             {"site", file.toString()}
           }) {
-        Answer answer = run(args);
+        Answer answer = Answer.run(args);
         assertThat(answer.code()).isEqualTo(2);
         assertThat(answer.out()).isEmpty();
         assertThat(answer.err())
@@ -212,17 +195,18 @@ class CommandLineTest {
 
     @Test
     void stand_in_the_list_of_principles() {
-      assertThat(run("principles", "five-deep-samples", "--site", SITE).out())
+      assertThat(Answer.run("principles", "five-deep-samples", "--site", SITE).out())
           .contains("five of samples: 5 (one large cohort")
           .contains("Set by this site", "3 here, published 5")
           .contains("In the profiles: default, exam.");
-      assertThat(run("principles", "infection-needs-stability").out())
+      assertThat(Answer.run("principles", "infection-needs-stability").out())
           .contains("No site may change it");
     }
 
     @Test
     void have_a_schema() {
-      assertThat(run("schema", "site").out()).contains("https://bonewright.org/schema/site/1");
+      assertThat(Answer.run("schema", "site").out())
+          .contains("https://bonewright.org/schema/site/1");
     }
   }
 
@@ -231,12 +215,12 @@ class CommandLineTest {
 
     @Test
     void narrows_what_is_shown_and_says_so() {
-      Answer answer = run("review", DEMO, "--profile", "exam");
+      Answer answer = Answer.run("review", DEMO, "--profile", "exam");
 
-      assertThat(answer.code()).isEqualTo(run("review", DEMO).code());
+      assertThat(answer.code()).isEqualTo(Answer.run("review", DEMO).code());
       assertThat(answer.out().replaceAll("\\s+", " "))
           .contains("profile exam", "The profile exam leaves out");
-      assertThat(run("principles", "--profile", "exam").out())
+      assertThat(Answer.run("principles", "--profile", "exam").out())
           .startsWith("Profile exam: ")
           .doesNotContain("hole-map-complete")
           .contains("five-deep-samples");
@@ -244,7 +228,7 @@ class CommandLineTest {
 
     @Test
     void that_does_not_exist_is_refused_with_those_that_do() {
-      Answer answer = run("review", DEMO, "--profile", "night");
+      Answer answer = Answer.run("review", DEMO, "--profile", "night");
 
       assertThat(answer.code()).isEqualTo(2);
       assertThat(answer.err()).contains("no profile night", "default, exam");
@@ -256,7 +240,7 @@ class CommandLineTest {
 
     @Test
     void check_says_that_a_file_is_usable() {
-      assertThat(run("check", SOUND).out()).contains("usable");
+      assertThat(Answer.run("check", SOUND).out()).contains("usable");
     }
 
     @Test
@@ -268,7 +252,7 @@ class CommandLineTest {
               + " \"provenance\": \"invented\", \"patient\": {}, \"bone\": {\"name\": \"ulna\","
               + " \"side\": \"left\"}, \"injury\": {}}");
 
-      assertThat(run("check", file.toString(), "--todo").out())
+      assertThat(Answer.run("check", file.toString(), "--todo").out())
           .contains("/patient/ageYears")
           .contains("/injury/pattern")
           .contains("/findings/0/infection/crpMgL");
@@ -279,21 +263,21 @@ class CommandLineTest {
       Path file = folder.resolve("broken.json");
       Files.writeString(file, CaseText.plated().redone("plate-broken").tree().toString());
 
-      assertThat(run("check", file.toString(), "--todo").out())
+      assertThat(Answer.run("check", file.toString(), "--todo").out())
           .contains("/operations/0/outcome/mode")
           .contains("Which was it: plate-broken-at-empty-hole or plate-broken-at-filled-hole?");
     }
 
     @Test
     void principles_lists_each_principle_once() {
-      String list = run("principles").out();
+      String list = Answer.run("principles").out();
 
       assertThat(list.lines().filter(line -> line.contains("plate-span-ratio"))).hasSize(1);
     }
 
     @Test
     void principles_shows_one_with_limits_and_sources() {
-      assertThat(run("principles", "nail-diameter-fits-isthmus").out())
+      assertThat(Answer.run("principles", "nail-diameter-fits-isthmus").out())
           .contains("Limits")
           .contains("Millar et al.")
           .contains("(from memory)")
@@ -302,7 +286,7 @@ class CommandLineTest {
 
     @Test
     void measures_are_listed_with_formula_and_source() {
-      assertThat(run("principles", "--measures").out())
+      assertThat(Answer.run("principles", "--measures").out())
           .contains("plate-span-ratio - Span ratio")
           .contains("plate length divided by zone length")
           .contains("failed-principles-cured");
@@ -310,12 +294,13 @@ class CommandLineTest {
 
     @Test
     void schema_is_a_json_schema() {
-      assertThat(run("schema").out()).contains("https://json-schema.org/draft/2020-12/schema");
+      assertThat(Answer.run("schema").out())
+          .contains("https://json-schema.org/draft/2020-12/schema");
     }
 
     @Test
     void warm_up_works_without_a_word() {
-      Answer answer = run("warm-up");
+      Answer answer = Answer.run("warm-up");
 
       assertThat(answer.code()).isZero();
       assertThat(answer.out()).isEmpty();
@@ -328,7 +313,7 @@ class CommandLineTest {
     @ParameterizedTest
     @MethodSource("commands")
     void help_has_examples(String command) {
-      Answer answer = run(command, "--help");
+      Answer answer = Answer.run(command, "--help");
 
       assertThat(answer.code()).isZero();
       assertThat(answer.out()).contains("Example").contains("bonewright " + command);
@@ -336,7 +321,7 @@ class CommandLineTest {
 
     @Test
     void without_a_command_the_usage_is_shown() {
-      assertThat(run().out()).contains("Examples:").contains("does not replace clinical");
+      assertThat(Answer.run().out()).contains("Examples:").contains("does not replace clinical");
     }
   }
 }

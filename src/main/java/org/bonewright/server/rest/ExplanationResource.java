@@ -85,7 +85,7 @@ class ExplanationResource {
     List<Explanation> found = explanations.of(body, principle, on);
     return Answer.plain(
         ExplanationText.render(found)
-            + offered(body, found, changes).map(ChangeText::render).orElse(""));
+            + offered(body, found, changes).map(all -> ChangeText.render(found, all)).orElse(""));
   }
 
   private Optional<List<PlanChange>> offered(byte[] body, List<Explanation> found, boolean wanted) {
