@@ -9,17 +9,20 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
  * The rule files as they were when Bonewright was built: cards, rules and the list of families, by
- * path. Examples and the glossary are left out; they decide nothing.
+ * path. Examples, glossary and the list of changes are left out; they decide nothing.
  */
 final class RuleFiles {
 
   private static final String ROOT = "rules/";
   private static final String EXAMPLES = ".examples.yaml";
   private static final String GLOSSARY = "glossary.yaml";
+  private static final String CHANGES = "changes.yaml";
+  private static final Set<String> TOLD = Set.of(GLOSSARY, CHANGES, "CHANGES.md");
 
   private final Map<String, String> texts = new TreeMap<>();
 
@@ -31,7 +34,7 @@ final class RuleFiles {
     text("index.txt")
         .lines()
         .map(String::strip)
-        .filter(path -> !path.isEmpty() && !path.endsWith(EXAMPLES) && !path.equals(GLOSSARY))
+        .filter(path -> !path.isEmpty() && !path.endsWith(EXAMPLES) && !TOLD.contains(path))
         .forEach(path -> files.texts.put(path, text(path)));
     return files;
   }
@@ -44,6 +47,11 @@ final class RuleFiles {
   /** Return the text of the glossary. */
   static String glossary() {
     return text(GLOSSARY);
+  }
+
+  /** Return the text that tells what changed from version to version. */
+  static String changes() {
+    return text(CHANGES);
   }
 
   /** Return the paths that end so, sorted. */

@@ -29,8 +29,13 @@ final class PlainWorld {
 
   /** Return the limits of a card as they hold for these words. */
   static Map<String, Double> limits(Card card, Map<String, Cell> values) {
+    return limits(card.limits(), values);
+  }
+
+  /** Return some limits as they hold for these words. */
+  static Map<String, Double> limits(Map<String, Limit> tables, Map<String, Cell> values) {
     Map<String, Double> limits = new TreeMap<>();
-    card.limits().forEach((name, limit) -> limits.put(name, limit(limit, values)));
+    tables.forEach((name, limit) -> limits.put(name, limit(limit, values)));
     return limits;
   }
 

@@ -112,6 +112,12 @@ record RuleText(String file, String name, List<String> conditions, String conseq
     return parts;
   }
 
+  /** Return the whole rule on one line. */
+  String line() {
+    return "rule \"%s\" when $w : World( %s ) then %s end"
+        .formatted(name, String.join(", ", conditions).replaceAll("\\s+", " "), consequence);
+  }
+
   /** Return the comparisons of which the conditions are made, that on the principle left out. */
   List<String> comparisons() {
     return own().stream().flatMap(condition -> comparisons(condition).stream()).toList();

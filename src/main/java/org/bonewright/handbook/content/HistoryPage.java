@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.bonewright.handbook.model.Block;
 import org.bonewright.handbook.model.Page;
@@ -13,9 +14,10 @@ import org.bonewright.handbook.model.Target;
 import org.bonewright.handbook.model.Text;
 import org.bonewright.principles.Card;
 import org.bonewright.principles.Promise;
+import org.bonewright.principles.RuleChanges;
 import org.bonewright.principles.RuleSet;
 
-/** The page of which version of the rule set brought which principle. */
+/** The page of which version of the rule set brought which principle, and changed which verdict. */
 final class HistoryPage {
 
   private final RuleSet rules;
@@ -42,14 +44,13 @@ final class HistoryPage {
               Block.Row.of(
                   Places.link(promise), Text.of(rules.family(promise).title() + ", a promise")));
     }
+    Map<String, RuleChanges.Version> changes = new TreeMap<>(BY_NUMBER.reversed());
+    RuleChanges.built().versions().forEach(version -> changes.put(version.version(), version));
+    changes.keySet().forEach(version -> versions.putIfAbsent(version, List.of()));
     List<Section> sections = new ArrayList<>();
     versions.forEach(
         (version, rows) ->
-            sections.add(
-                Section.of(
-                    place(version).anchor(),
-                    "Version " + version,
-                    new Block.Table("New in version " + version, List.of("New", "Family"), rows))));
+            sections.add(section(version, rows, Optional.ofNullable(changes.get(version)))));
     return new Page(
         Places.HISTORY,
         Page.Kind.LIST,
@@ -62,9 +63,39 @@ final class HistoryPage {
                     + rules.hash()
                     + "."),
             Block.says(
-                "Cards name the version that brought them, and no later change; a version that"
-                    + " brought nothing new does not stand here.")),
+                "Changes are told by what they do to verdicts: every way in which the readings of a"
+                    + " principle can fall was judged by both versions. Before version "
+                    + firstTold()
+                    + " only new principles are named.")),
         sections);
+  }
+
+  private static String firstTold() {
+    List<RuleChanges.Version> told = RuleChanges.built().versions();
+    return told.get(told.size() - 1).version();
+  }
+
+  private static Section section(
+      String version, List<Block.Row> rows, Optional<RuleChanges.Version> changes) {
+    List<Block> blocks = new ArrayList<>();
+    if (!rows.isEmpty()) {
+      blocks.add(new Block.Table("New in version " + version, List.of("New", "Family"), rows));
+    }
+    changes
+        .map(RuleChanges.Version::gone)
+        .filter(gone -> !gone.isEmpty())
+        .ifPresent(
+            gone -> blocks.add(Block.says("No longer there: " + String.join("; ", gone) + ".")));
+    if (changes.map(RuleChanges.Version::isEmpty).orElse(false) && blocks.isEmpty()) {
+      blocks.add(Block.says("No verdict is another one than before."));
+    }
+    return new Section(
+        place(version).anchor(),
+        "Version " + version,
+        blocks,
+        changes.map(RuleChanges.Version::changed).orElse(List.of()).stream()
+            .map(changed -> ChangedPart.of(place(version).anchor(), changed))
+            .toList());
   }
 
   private static final Comparator<String> BY_NUMBER =
