@@ -129,6 +129,16 @@ public final class BenchJson {
     answer.nail().ifPresent(nail -> nail(node.putObject("nail"), nail));
     answer.fixator().ifPresent(fixator -> fixator(node.putObject("fixator"), fixator));
     lags(node, answer.lags());
+    answer
+        .strut()
+        .ifPresent(
+            cut ->
+                node.putObject("strut")
+                    .put("N", cut.axial())
+                    .put("Mx", cut.bendingX())
+                    .put("My", cut.bendingY())
+                    .put("T", cut.torque()));
+    answer.onlay().ifPresent(cut -> section(node.putObject("strut"), cut));
     ArrayNode events = node.putArray("events");
     answer
         .events()
@@ -149,16 +159,9 @@ public final class BenchJson {
     ArrayNode sections = node.putArray("sections");
     cuts.forEach(
         cut ->
-            sections
-                .addObject()
-                .put("z", cut.z())
-                .put("N", cut.axial())
+            section(sections.addObject(), cut)
                 .put("Vx", cut.away())
                 .put("Vy", cut.across())
-                .put("Mweak", cut.weak())
-                .put("Mstrong", cut.strong())
-                .put("T", cut.torque())
-                .put("nominal", cut.nominal())
                 .put("holeEdge", cut.edge())
                 .put("equivalent", cut.equivalent()));
     PlateCut.peak(cuts)
@@ -200,6 +203,15 @@ public final class BenchJson {
                     .put("momentAtBone", pin.momentAtBone())
                     .put("momentAtClamp", pin.momentAtClamp())
                     .put("bendingStress", pin.bendingStress()));
+  }
+
+  private static ObjectNode section(ObjectNode node, PlateCut cut) {
+    return node.put("z", cut.z())
+        .put("N", cut.axial())
+        .put("Mweak", cut.weak())
+        .put("Mstrong", cut.strong())
+        .put("T", cut.torque())
+        .put("nominal", cut.nominal());
   }
 
   private static void lags(ObjectNode node, List<LagDemand> lags) {

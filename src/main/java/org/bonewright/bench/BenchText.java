@@ -148,6 +148,27 @@ public final class BenchText {
     answer.fixator().ifPresent(this::fixator);
     lags(answer.lags());
     answer
+        .strut()
+        .ifPresent(
+            cut ->
+                line(
+                    "  strut       along %.0f N, bent %.2f N·m, torque %.2f N·m at the fracture",
+                    cut.axial(),
+                    Math.hypot(cut.bendingX(), cut.bendingY()) / 1000,
+                    cut.torque() / 1000));
+    answer
+        .onlay()
+        .ifPresent(
+            cut ->
+                line(
+                    "  strut       along %.0f N, weak %.2f, strong %.2f, torque %.2f N·m, %.0f MPa at"
+                        + " the fracture",
+                    cut.axial(),
+                    cut.weak() / 1000,
+                    cut.strong() / 1000,
+                    cut.torque() / 1000,
+                    cut.nominal()));
+    answer
         .events()
         .forEach(
             event ->

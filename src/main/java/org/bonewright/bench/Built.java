@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bonewright.bench.BenchFile.Construct;
 import org.bonewright.casefile.reading.Problem;
-import org.bonewright.mechanics.construct.BoneStrut;
 import org.bonewright.mechanics.construct.Compression;
 import org.bonewright.mechanics.construct.FixedBone;
 import org.bonewright.mechanics.construct.Fracture;
@@ -38,7 +37,8 @@ final class Built {
       refuse("/plates", "both plate and plates", "plate for one, plates for several");
     }
     tube("/bone", file.bone().outerDiameter(), file.bone().innerDiameter());
-    file.strut().ifPresent(s -> tube("/strut", s.outerDiameter(), s.innerDiameter()));
+    Optional<BuiltStrut> strut = file.strut().map(own -> new BuiltStrut(file, own));
+    strut.ifPresent(own -> problems.addAll(own.problems(plates)));
     file.nail().ifPresent(n -> tube("/nail", n.outerDiameter(), n.innerDiameter()));
     for (int i = 0; i < plates.size(); i++) {
       check(plates.get(i), i);
@@ -68,13 +68,14 @@ final class Built {
             new Fracture(gap(), filling()),
             plates.stream().map(Built::plate).toList(),
             screws,
-            file.strut().map(Built::strut),
+            strut.flatMap(BuiltStrut::canal),
             file.nail().map(this::nail),
             file.preload()
                 .filter(preload -> preload.force() > 0)
                 .map(p -> new Compression(p.force(), p.eccentricity().orElse(0.0))),
             fixator.map(BuiltFixator::fixator),
-            lags.screws()));
+            lags.screws(),
+            strut.flatMap(BuiltStrut::lying)));
   }
 
   private static OptionalDouble optional(Optional<Double> value) {
@@ -125,14 +126,6 @@ final class Built {
         plate.holeDiameter(),
         plate.holes(),
         plate.azimuth().orElse(0.0));
-  }
-
-  private static BoneStrut strut(BenchStrut strut) {
-    return new BoneStrut(
-        Material.isotropic(strut.young(), strut.poisson()),
-        new HollowCircle(strut.outerDiameter(), strut.innerDiameter()),
-        strut.from(),
-        strut.to());
   }
 
   private void nail() {

@@ -64,6 +64,10 @@ final class ConstructAnswer {
     if (bone.strut().isPresent()) {
       limits.add("A strut is stiffer than told: screws hold its wall at points.");
     }
+    if (bone.onlay().isPresent()) {
+      limits.add(
+          "A strut on the bone rests on it at its wires only; these neither slip nor give way.");
+    }
     if (bone.nail().isPresent()) {
       limits.add(
           "A nail gives no more for its holes; play in them is a question of its own, nailPlay.");

@@ -89,6 +89,52 @@ class BenchReaderTest {
   }
 
   @Nested
+  class A_strut_on_the_bone {
+
+    private static final Path STRUT = Path.of("cases/bench/onlay-strut-opposite.json");
+
+    @Test
+    void carries_with_the_plate_what_the_gap_does_not() throws IOException {
+      BenchAnswer answer = answer(Files.readString(STRUT));
+      JsonNode pressed = json(answer).get("loads").get(0);
+      double borne = pressed.get("strut").get("N").asDouble();
+      for (JsonNode section : pressed.get("plates").get(0).get("sections")) {
+        borne += section.get("z").asDouble() == 0 ? section.get("N").asDouble() : 0;
+      }
+      assertThat(borne).isCloseTo(-500, within(1e-2));
+      assertThat(BenchText.of(answer)).contains("  strut       along", "A strut on the bone rests");
+    }
+
+    @Test
+    void has_a_width_and_a_side_or_diameters_but_not_both() throws IOException {
+      String file = Files.readString(STRUT);
+      assertThat(problems(file.replace("\"width\": 16", "\"outerDiameter\": 16")))
+          .extracting(Problem::pointer)
+          .containsExactly("/strut");
+      assertThat(problems(file.replace("\"width\": 16, \"thickness\": 5,", "")))
+          .extracting(Problem::pointer)
+          .containsExactlyInAnyOrder("/strut/width", "/strut/thickness");
+      String inside =
+          file.replace("\"width\": 16, \"thickness\": 5, \"azimuth\": 180,", "")
+              .replace(", \"wires\": [-65, 65]", "");
+      assertThat(problems(inside))
+          .extracting(Problem::pointer)
+          .containsExactlyInAnyOrder("/strut/outerDiameter", "/strut/innerDiameter");
+    }
+
+    @Test
+    void has_wires_along_it_and_no_plate_on_it() throws IOException {
+      String file = Files.readString(STRUT);
+      assertThat(problems(file.replace("[-65, 65]", "[-0.5, 80]")))
+          .extracting(Problem::pointer)
+          .containsExactly("/strut/wires/0", "/strut/wires/1");
+      assertThat(problems(file.replace("\"azimuth\": 180", "\"azimuth\": 20")))
+          .extracting(Problem::pointer)
+          .containsExactly("/strut/azimuth");
+    }
+  }
+
+  @Nested
   class A_lag_screw {
 
     private static final Path LAG = Path.of("cases/bench/lag-screw-and-plate.json");

@@ -67,14 +67,18 @@ final class Builder {
   private FixedBone build(boolean snug) {
     List<MetalPlate> plates = new ArrayList<>();
     List<PlateScrew> screws = new ArrayList<>();
-    double reach = 0;
+    Optional<OnlayBuilder> onlay = sketch.onlay().map(own -> new OnlayBuilder(own, draw, gap));
+    List<Double> missed = new ArrayList<>();
+    double reach = sketch.onlay().map(OnlaySketch::reach).orElse(0.0);
     for (PlateSketch plate : sketch.plates()) {
       List<Double> levels = levels(plate.holes());
       reach = levels.stream().mapToDouble(Math::abs).reduce(reach, Math::max);
       int index = plates.size();
       plates.add(plate(plate, levels));
       for (PlateSketch.Screw screw : plate.screws()) {
-        screw(plate, index, screw, levels.get(screw.hole())).ifPresent(screws::add);
+        double level = levels.get(screw.hole());
+        screw(plate, index, screw, level).ifPresent(screws::add);
+        onlay.filter(strut -> strut.isMissedBy(screw)).ifPresent(strut -> missed.add(level));
       }
     }
     Optional<MetalNail> nail =
@@ -98,7 +102,8 @@ final class Builder {
         sketch.fixator().map(outside -> new FixatorBuilder(outside, draw, gap).fixator()),
         sketch.lags().stream()
             .map(lag -> new LagBuilder(draw, tube, bone).screw(lag, lagMetal()))
-            .toList());
+            .toList(),
+        onlay.map(strut -> strut.strut(bone.elastic(), missed)));
   }
 
   /** Lag screws are made of what the plate is made of. */

@@ -142,7 +142,8 @@ final class PlateMaker {
             ThreadForm.of(row.type(), diameter),
             row.type() == ScrewRow.Type.LOCKING,
             near,
-            far));
+            far,
+            stated(row.tipBeyondMm()).orElse(NONE)));
   }
 
   private static Dimension reached(Dimension near, ScrewRow row) {

@@ -53,6 +53,8 @@ record PlateSketch(
    * @param locked whether it is locked in the plate
    * @param near share of its thread that holds in the near cortex
    * @param far share of its thread that holds in the far cortex
+   * @param tip how far its tip stands out beyond the far cortex, in mm; 0 where that is not told
    */
-  record Screw(int hole, ThreadForm thread, boolean locked, Dimension near, Dimension far) {}
+  record Screw(
+      int hole, ThreadForm thread, boolean locked, Dimension near, Dimension far, Dimension tip) {}
 }

@@ -20,6 +20,7 @@ import org.bonewright.measures.force.PlateSketch.Screw;
  * @param fixator an external fixator
  * @param lags lag screws that press closed ends together
  * @param strut a strut in the canal
+ * @param onlay a strut on the surface of the bone
  * @param facing direction around the bone from which azimuths are counted: the side on which the
  *     first plate lies, where that is told; where there is none the front, or the side of the bars
  * @param told what it was built from, in a sentence
@@ -36,6 +37,7 @@ record Sketch(
     Optional<FixatorSketch> fixator,
     List<LagSketch> lags,
     Optional<StrutSketch> strut,
+    Optional<OnlaySketch> onlay,
     Optional<Double> facing,
     String told) {
 
@@ -47,8 +49,8 @@ record Sketch(
   /** Return the same without words: constructs that are built alike are then equal. */
   Sketch bare() {
     return new Sketch(
-        young, outer, cortex, proximal, distal, line, plates, nail, fixator, lags, strut, facing,
-        "");
+        young, outer, cortex, proximal, distal, line, plates, nail, fixator, lags, strut, onlay,
+        facing, "");
   }
 
   /** Return the same with its line as it is found when it has not united: open, nothing pressed. */
@@ -66,6 +68,7 @@ record Sketch(
             fixator,
             List.of(),
             strut,
+            onlay,
             facing,
             told)
         : this;

@@ -104,6 +104,7 @@ final class SketchMaker {
         fixator,
         new LagMaker(scene, facing().orElse(FRONT)).screws(line),
         strut(zone),
+        OnlayMaker.of(scene, facing(), plates),
         plates.isEmpty() && fixator.isEmpty() ? Optional.of(FRONT) : facing(),
         told(line));
   }

@@ -19,6 +19,7 @@ import org.bonewright.mechanics.construct.Load;
  * @param lags what each lag screw carries
  * @param strut what a strut carries at the fracture; absent where none crosses it, or none that a
  *     screw holds on either side
+ * @param onlay what a strut on the surface carries at the fracture; absent as for a strut
  * @param events what gave way, in order
  * @param slipCautious share of the load at which the patch next to the fracture would slip if it
  *     carried the whole axial force; absent where no screw presses
@@ -35,6 +36,7 @@ public record LoadAnswer(
     Optional<FixatorAnswer> fixator,
     List<LagDemand> lags,
     Optional<StrutCut> strut,
+    Optional<PlateCut> onlay,
     List<GivingWay> events,
     OptionalDouble slipCautious,
     double reached) {}

@@ -29,10 +29,18 @@ final class CortexSupport {
    * @param share share of the thread that holds, above 0 to 1
    */
   static Six springs(Material material, HollowCircle tube, double major, double share) {
-    double wall = tube.wall();
+    return springs(material, tube.wall(), tube.outer(), major, share);
+  }
+
+  /**
+   * Return the six springs, the axis of the screw first.
+   *
+   * @param wall thickness of the wall in mm
+   * @param outer width of what it is the wall of in mm
+   */
+  static Six springs(Material material, double wall, double outer, double major, double share) {
     double across = TRANSVERSE * material.young() * wall * share;
-    double along =
-        2 * Math.PI * material.shear() * wall * share / Math.log(2 * tube.outer() / major);
+    double along = 2 * Math.PI * material.shear() * wall * share / Math.log(2 * outer / major);
     double rocking = across * wall * wall / 12;
     return new Six(along, across, across, SPIN, rocking, rocking);
   }

@@ -13,7 +13,7 @@ import org.bonewright.mechanics.section.BeamStiffness;
 /** An external fixator: its bars, and pins that are one with them where they are clamped. */
 final class FixatorLine {
 
-  private final List<TubeLine> bars;
+  private final List<BeamLine> bars;
   private final List<PinColumn> pins;
 
   /** Lay a fixator into a frame. */
@@ -25,11 +25,12 @@ final class FixatorLine {
         fixator.bars().stream()
             .map(
                 bar ->
-                    new TubeLine(
+                    new BeamLine(
                         frame,
                         bar.section(),
                         bar.material(),
                         out.times(radius + bar.distance()),
+                        BeamLine.ROUND,
                         levels))
             .toList();
     List<PinColumn> columns = new ArrayList<>();

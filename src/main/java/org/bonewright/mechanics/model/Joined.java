@@ -25,6 +25,7 @@ import org.bonewright.mechanics.section.HollowCircle;
  * @param bone the nodes on the axis of the bone
  * @param plates the plates
  * @param strut the strut; a line without nodes where there is none
+ * @param onlay the strut on the surface, where something holds it
  * @param screws the screws
  * @param nail the nail, if there is one
  * @param fixator the external fixator, if there is one
@@ -39,6 +40,7 @@ record Joined(
     BoneLine bone,
     List<PlateLine> plates,
     StrutLine strut,
+    Optional<OnlayLine> onlay,
     List<ScrewColumn> screws,
     Optional<NailLine> nail,
     Optional<FixatorLine> fixator,
@@ -74,6 +76,7 @@ record Joined(
       levels.add(lag.head().at());
       levels.add(lag.thread().at());
     }
+    fixed.onlay().ifPresent(outside -> levels.addAll(outside.wires()));
     BoneLine bone = new BoneLine(frame, fixed, levels);
     double outer = fixed.shaft().section().outer();
     List<PlateLine> plates = new ArrayList<>();
@@ -83,12 +86,13 @@ record Joined(
       plates.add(new PlateLine(frame, fixed.plates().get(i), outer, own));
     }
     StrutLine strut = new StrutLine(frame, fixed.strut(), fixed.screws());
+    Optional<OnlayLine> onlay = OnlayLine.of(frame, fixed, bone);
     List<ScrewColumn> columns = new ArrayList<>();
     List<Spot> spots = new ArrayList<>();
     for (int i = 0; i < fixed.screws().size(); i++) {
       PlateScrew screw = fixed.screws().get(i);
       PlateLine plate = plates.get(screw.plate());
-      columns.add(ScrewColumn.of(frame, screw, plate, fixed.shaft(), bone, strut));
+      columns.add(ScrewColumn.of(frame, screw, plate, fixed.shaft(), bone, strut, onlay));
       if (screw.head() instanceof Head.Pressed pressed && pressed.force() > 0) {
         Patch patch = new Patch(pressed, fixed.shaft().material());
         Link link = link(patch, outer, screw.at(), plate, bone);
@@ -115,14 +119,15 @@ record Joined(
         .hold(bone.held())
         .map(
             solved ->
-                new Joined(solved, bone, plates, strut, columns, nail, fixator, lags, spots, ends))
+                new Joined(
+                    solved, bone, plates, strut, onlay, columns, nail, fixator, lags, spots, ends))
         .flatMap(loose -> Tightening.of(fixed, loose));
   }
 
   /** Return the same with other points that may change. */
   Joined with(List<Spot> others) {
     return new Joined(
-        frame, bone, plates, strut, screws, nail, fixator, lags, List.copyOf(others), ends);
+        frame, bone, plates, strut, onlay, screws, nail, fixator, lags, List.copyOf(others), ends);
   }
 
   /** Return how the head of each lag screw stands before any load: the last of all points. */

@@ -87,6 +87,7 @@ public final class MechanicalModel {
         after.joined().fixator().map(fixator -> fixator.answer(after)),
         lags(after),
         after.joined().strut().cut(before, after),
+        after.joined().onlay().flatMap(onlay -> onlay.cut(after)),
         end.events().stream().map(MechanicalModel::giving).toList(),
         slipCautious(load),
         end.reached());

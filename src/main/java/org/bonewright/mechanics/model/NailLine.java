@@ -17,13 +17,15 @@ final class NailLine {
   /** The wall of the canal pushes as a screw is held by both cortices: a choice of ours. */
   private static final double CORTICES = 2;
 
-  private final TubeLine tube;
+  private final BeamLine tube;
   private final List<BoltColumn> bolts;
   private final List<Joined.Spot> rests = new ArrayList<>();
 
   /** Lay a nail into a frame. */
   NailLine(Frame frame, MetalNail nail, Shaft shaft, BoneLine bone) {
-    this.tube = new TubeLine(frame, nail.section(), nail.material(), BoneLine.AXIS, levels(nail));
+    this.tube =
+        new BeamLine(
+            frame, nail.section(), nail.material(), BoneLine.AXIS, BeamLine.ROUND, levels(nail));
     this.bolts =
         nail.bolts().stream()
             .map(

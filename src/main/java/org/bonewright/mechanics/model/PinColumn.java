@@ -30,7 +30,7 @@ final class PinColumn {
 
   /** Put a pin into a frame, from the nearest bar. */
   static PinColumn of(
-      Frame frame, BarFixator.Pin pin, Vector outward, Shaft shaft, int onBone, TubeLine nearest) {
+      Frame frame, BarFixator.Pin pin, Vector outward, Shaft shaft, int onBone, BeamLine nearest) {
     Vector clamp = nearest.point(pin.at());
     double middle = shaft.section().middleRadius();
     double outside = clamp.dot(outward) - shaft.section().outer() / 2;
@@ -46,8 +46,8 @@ final class PinColumn {
                 pin.diameter(),
                 List.of(new Beams.Piece(outside, stiffness(pin, pin.diameter())))),
             List.of(
-                new Shank.Wall(middle, shaft.material(), shaft.section(), onBone, 1),
-                new Shank.Wall(-middle, shaft.material(), shaft.section(), onBone, 1)));
+                Shank.Wall.of(middle, shaft.material(), shaft.section(), onBone, 1),
+                Shank.Wall.of(-middle, shaft.material(), shaft.section(), onBone, 1)));
     return new PinColumn(pin, beams.get(0), clamp.dot(outward) - middle);
   }
 

@@ -2,6 +2,7 @@ package org.bonewright.mechanics.model;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import org.bonewright.mechanics.construct.PlateScrew;
 import org.bonewright.mechanics.construct.PlateScrew.Head;
@@ -38,7 +39,13 @@ final class ScrewColumn {
 
   /** Put a screw into a frame. */
   static ScrewColumn of(
-      Frame frame, PlateScrew screw, PlateLine plate, Shaft shaft, BoneLine bone, StrutLine strut) {
+      Frame frame,
+      PlateScrew screw,
+      PlateLine plate,
+      Shaft shaft,
+      BoneLine bone,
+      StrutLine strut,
+      Optional<OnlayLine> onlay) {
     ScrewColumn column = new ScrewColumn(screw, plate);
     double level = screw.at();
     Vector out = plate.outward();
@@ -48,13 +55,14 @@ final class ScrewColumn {
     List<Shank.Wall> walls = new ArrayList<>();
     if (screw.near() > 0) {
       walls.add(
-          new Shank.Wall(middle, shaft.material(), shaft.section(), bone.at(level), screw.near()));
+          Shank.Wall.of(middle, shaft.material(), shaft.section(), bone.at(level), screw.near()));
     }
     strut.walls(level).forEach(walls::add);
     if (screw.far() > 0) {
       walls.add(
-          new Shank.Wall(-middle, shaft.material(), shaft.section(), bone.at(level), screw.far()));
+          Shank.Wall.of(-middle, shaft.material(), shaft.section(), bone.at(level), screw.far()));
     }
+    onlay.flatMap(line -> line.wall(screw, plate.plate())).ifPresent(walls::add);
     column.beams =
         Shank.through(
             frame,

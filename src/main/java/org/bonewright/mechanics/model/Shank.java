@@ -20,11 +20,18 @@ final class Shank {
    *
    * @param radius how far from the axis of the bone its middle lies, outward positive, in mm
    * @param material of the wall
-   * @param tube what it is the wall of
+   * @param thick its thickness in mm
+   * @param outer width of what it is the wall of in mm
    * @param node the node that carries it
    * @param share share of the thread that it holds
    */
-  record Wall(double radius, Material material, HollowCircle tube, int node, double share) {
+  record Wall(
+      double radius, Material material, double thick, double outer, int node, double share) {
+
+    /** Return a wall of a tube. */
+    static Wall of(double radius, Material material, HollowCircle tube, int node, double share) {
+      return new Wall(radius, material, tube.wall(), tube.outer(), node, share);
+    }
 
     /** Return its middle where something passes it at a level. */
     Vector at(Vector outward, double level) {
@@ -84,7 +91,8 @@ final class Shank {
               node,
               at,
               Turned.screw(passage.outward()),
-              CortexSupport.springs(wall.material(), wall.tube(), passage.major(), wall.share())));
+              CortexSupport.springs(
+                  wall.material(), wall.thick(), wall.outer(), passage.major(), wall.share())));
       last = node;
       start = at;
     }

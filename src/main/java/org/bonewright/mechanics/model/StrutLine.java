@@ -106,7 +106,7 @@ final class StrutLine {
     BoneStrut inside = strut.get();
     double middle = inside.section().middleRadius();
     return List.of(
-        new Shank.Wall(middle, inside.material(), inside.section(), node, 1),
-        new Shank.Wall(-middle, inside.material(), inside.section(), node, 1));
+        Shank.Wall.of(middle, inside.material(), inside.section(), node, 1),
+        Shank.Wall.of(-middle, inside.material(), inside.section(), node, 1));
   }
 }

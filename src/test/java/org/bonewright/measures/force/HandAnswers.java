@@ -29,6 +29,7 @@ final class HandAnswers {
         Optional.empty(),
         List.of(),
         strut,
+        Optional.empty(),
         List.of(),
         OptionalDouble.empty(),
         1);

@@ -12,11 +12,11 @@ import org.bonewright.mechanics.frame.Link;
 import org.bonewright.mechanics.frame.Six;
 import org.bonewright.mechanics.frame.Vector;
 import org.bonewright.mechanics.section.BeamStiffness;
-import org.bonewright.mechanics.section.HollowCircle;
+import org.bonewright.mechanics.section.CrossSection;
 import org.bonewright.mechanics.section.Material;
 
-/** A tube or rod along the bone: a node at each level at which something is tied to it. */
-final class TubeLine {
+/** A beam along the bone, of one section: a node at each level at which something is tied to it. */
+final class BeamLine {
 
   /**
    * A stretch between two neighbouring levels.
@@ -27,23 +27,30 @@ final class TubeLine {
    */
   private record Stretch(double from, double to, int link) {}
 
+  /** What is round bends in all directions alike: its bending is told about x and y. */
+  static final Vector ROUND = new Vector(1, 0, 0);
+
   private final Vector axis;
+  private final Vector away;
   private final LevelNodes nodes;
   private final List<Stretch> stretches = new ArrayList<>();
 
   /**
-   * Lay a tube into a frame.
+   * Lay a beam into a frame.
    *
    * @param axis a point on its axis at the level of the fracture
+   * @param away the direction of its weak bending
    * @param levels at which something is tied to it
    */
-  TubeLine(
+  BeamLine(
       Frame frame,
-      HollowCircle section,
+      CrossSection section,
       Material material,
       Vector axis,
+      Vector away,
       Collection<Double> levels) {
     this.axis = axis;
+    this.away = away;
     this.nodes = new LevelNodes(frame, levels, this::point);
     BeamStiffness stiffness = section.of(material);
     nodes.eachStretch(
@@ -56,7 +63,7 @@ final class TubeLine {
         nodes.at(to),
         point(from),
         point(to),
-        new Vector(1, 0, 0),
+        away,
         List.of(new Beams.Piece(to - from, stiffness)),
         List.of());
   }
@@ -73,7 +80,8 @@ final class TubeLine {
 
   /**
    * Return what it carries at each of its levels and at the fracture, from proximal to distal;
-   * where two stretches meet, the one that is bent more.
+   * where two stretches meet, the one that is bent more. Bending is told about the direction of
+   * weak bending (x) and about the one across it (y).
    */
   List<TubeCut> cuts(Answer answer) {
     NavigableMap<Double, TubeCut> cuts = new TreeMap<>();
@@ -91,7 +99,7 @@ final class TubeLine {
     return List.copyOf(cuts.values());
   }
 
-  /** The axes of a stretch are z, x, y. */
+  /** The axes of a stretch are along it, away, across. */
   private static TubeCut cut(double level, double fromFar, Six far) {
     return new TubeCut(
         level,
