@@ -83,6 +83,39 @@ final class LineMoves {
                 .put("outerMm", outer));
   }
 
+  /** A strut longer by 10, 20 or 30 mm at each end, as far as the shelf has it. */
+  static Stream<Edit> longerStrut(ObjectNode stage, Setting setting) {
+    return Stream.of(10, 20, 30)
+        .flatMap(
+            by ->
+                StageParts.implants(stage, "strut")
+                    .filter(i -> isKept(StageParts.implant(stage, i), by, setting))
+                    .mapToObj(
+                        i ->
+                            Edit.of(
+                                stage,
+                                i,
+                                StageParts.name(StageParts.implant(stage, i))
+                                    + " longer by "
+                                    + by
+                                    + " mm at each end",
+                                strut -> {
+                                  strut.put("fromMm", mm(strut, "fromMm") - by);
+                                  strut.put("toMm", mm(strut, "toMm") + by);
+                                })));
+  }
+
+  private static boolean isKept(ObjectNode strut, int by, Setting setting) {
+    double length = mm(strut, "toMm") - mm(strut, "fromMm") + 2 * by;
+    return setting.shelf().struts().stream()
+        .flatMap(sizes -> sizes.lengthMm().stream())
+        .anyMatch(mm -> mm >= length);
+  }
+
+  private static double mm(ObjectNode strut, String field) {
+    return StageParts.number(strut.path(field));
+  }
+
   /** Plugs in the open holes over the line of a locking plate. */
   static Stream<Edit> plugs(ObjectNode stage, Setting setting) {
     return StageParts.implants(stage, PLATE)

@@ -157,8 +157,33 @@ final class PlateMoves {
                     plate -> StageParts.rows(plate).forEach(row -> row.put("cortices", 2))));
   }
 
-  /** Longer screws. */
-  static Stream<Edit> longerScrews(ObjectNode stage) {
+  /** Screws measured in their holes; then all of them longer. */
+  static Stream<Edit> screwLengths(ObjectNode stage) {
+    return Stream.concat(measured(stage), longerScrews(stage));
+  }
+
+  private static Stream<Edit> measured(ObjectNode stage) {
+    return plates(stage)
+        .mapToObj(
+            i ->
+                Edit.of(
+                    stage,
+                    i,
+                    "each screw of "
+                        + StageParts.name(StageParts.implant(stage, i))
+                        + " measured in its hole, its tip 1 to 2 mm beyond the far cortex",
+                    plate ->
+                        StageParts.rows(plate).stream()
+                            .filter(row -> row.path("cortices").asInt(2) == 2)
+                            .forEach(PlateMoves::measure)));
+  }
+
+  private static void measure(ObjectNode row) {
+    row.remove("lengthMm");
+    row.putObject("tipBeyondMm").put("min", 1).put("max", 2);
+  }
+
+  private static Stream<Edit> longerScrews(ObjectNode stage) {
     return IntStream.of(2, 4, 6, 8)
         .boxed()
         .flatMap(

@@ -51,6 +51,7 @@ enum Undrawn {
       "fill-hole",
       "leave-bolts",
       "less-resection",
+      "one-metal",
       "other-approach",
       "overlap-metal",
       "plate-over-nail",

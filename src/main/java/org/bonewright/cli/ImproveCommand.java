@@ -28,8 +28,8 @@ import picocli.CommandLine.Parameters;
             + " stays unmet and why, and what is to be found out. Options to discuss, not orders.",
     footerHeading = "%n",
     footer = {
-      "Only the plan is changed, no fact. New implants come from the shelf of the site file,",
-      "else from the usual sizes. It may take a minute or two.",
+      "Only the plan is changed, no fact. New implants come from the shelf of the",
+      "site file, else from the usual sizes. It may take a minute or two.",
       "",
       "Exit code:",
       "  0  such a plan was found, or the plan needs none",
@@ -38,11 +38,11 @@ import picocli.CommandLine.Parameters;
       "  3  a fault of the program",
       "",
       "Examples:",
-      "  bonewright improve case.json                           the chosen plan",
+      "  bonewright improve case.json                     the chosen plan",
       "  bonewright improve case.json --plan plan-b",
-      "  bonewright improve case.json --site site.json          by local limits, with the shelf there",
+      "  bonewright improve case.json --site site.json    local limits and shelf",
       "  bonewright improve case.json --format json --output options.json",
-      "  bonewright improve case.json --tries 500               look longer"
+      "  bonewright improve case.json --tries 500         look longer"
     })
 final class ImproveCommand implements Callable<Integer> {
 

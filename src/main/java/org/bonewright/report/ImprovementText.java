@@ -43,6 +43,12 @@ public final class ImprovementText {
             + (walk.invented() ? " (invented case)" : "")
             + " could be drawn");
     text.page.line("Options to discuss, not orders. No fact was changed, only the plan.");
+    versions
+        .site()
+        .ifPresent(
+            site ->
+                text.page.hanging(
+                    "", "Judged by the local limits of " + site.name() + " where it sets any."));
     text.outcome();
     text.steps();
     text.price();
@@ -106,6 +112,7 @@ public final class ImprovementText {
 
   private String shortness() {
     return walk.shortness()
+        .filter(known -> walk.steps().size() > 1) // that one is the fewest, goes without saying
         .map(
             known ->
                 switch (known) {

@@ -198,6 +198,44 @@ class ServiceTest {
   }
 
   @Nested
+  class Improvements {
+
+    private static final Path FEMUR = Path.of("cases/demo/femur-three-operations/case.json");
+
+    private HttpResponse<byte[]> improved(String query, String accept) throws Exception {
+      return post("/api/improvements" + query, accept, Files.readAllBytes(FEMUR));
+    }
+
+    @Test
+    void tell_steps_and_the_plan_drawn_so() throws Exception {
+      HttpResponse<byte[]> answer = improved("?plan=plan-a", "application/json");
+      assertThat(answer.statusCode()).isEqualTo(200);
+      JsonNode json = JSON.readTree(answer.body());
+      assertThat(json.path("outcome").asString()).isEqualTo("found");
+      assertThat(json.at("/drawn/stages/0/samples/deepSamples").asInt()).isEqualTo(5);
+    }
+
+    @Test
+    void of_the_chosen_plan_come_as_text_where_text_is_asked_for() throws Exception {
+      HttpResponse<byte[]> answer = improved("", "text/plain");
+      assertThat(answer.statusCode()).isEqualTo(200);
+      assertThat(new String(answer.body(), StandardCharsets.UTF_8))
+          .contains("Options to discuss, not orders", "five deep samples");
+    }
+
+    @Test
+    void of_a_plan_that_is_not_there_are_a_problem_that_says_what_is() throws Exception {
+      HttpResponse<byte[]> answer = improved("?plan=plan-z", "application/json");
+      assertThat(answer.statusCode()).isEqualTo(404);
+      assertThat(JSON.readTree(answer.body()).path("detail").asString())
+          .contains("no plan plan-z", "plan-a");
+      byte[] unusable = "{}".getBytes(StandardCharsets.UTF_8);
+      assertThat(post("/api/improvements", "application/json", unusable).statusCode())
+          .isEqualTo(422);
+    }
+  }
+
+  @Nested
   class Profiles {
 
     @Test
@@ -372,6 +410,7 @@ class ServiceTest {
         .containsExactlyInAnyOrder(
             "/api/reviews",
             "/api/explanations",
+            "/api/improvements",
             "/api/checks",
             "/api/principles",
             "/api/principles/{id}",

@@ -75,6 +75,62 @@ class SiteReaderTest {
   }
 
   @Nested
+  class A_shelf {
+
+    private static String with(String shelf) {
+      return """
+      {"schema": "bonewright/site/1", "name": "test-site", "provenance": "invented",
+      "shelf": {%s, "plugs": true, "tensionDevice": false}}
+      """
+          .formatted(shelf);
+    }
+
+    private static String plates(String holes) {
+      return "{\"family\": \"small-fragment\", \"material\": \"steel-cold-worked\","
+          + " \"holes\": "
+          + holes
+          + "}";
+    }
+
+    @Test
+    void is_read_beside_limits_or_alone_and_changes_no_rule() throws IOException {
+      SiteReading reading =
+          new SiteReader(RULES).read(Files.readAllBytes(Path.of("sites/shelf-example.json")));
+      assertThat(reading.problems()).isEmpty();
+      assertThat(reading.shelf().orElseThrow().name()).isEqualTo("example-small-hospital");
+      assertThat(reading.shelf().orElseThrow().plates()).hasSize(3);
+      assertThat(reading.changes().orElseThrow().limits()).isEmpty();
+    }
+
+    @Test
+    void that_is_not_listed_is_not_there() throws IOException {
+      assertThat(
+              new SiteReader(RULES).read(Files.readAllBytes(Path.of("sites/example.json"))).shelf())
+          .isEmpty();
+    }
+
+    @Test
+    void lists_each_size_once_and_none_empty() {
+      refused(with("\"plates\": [" + plates("[]") + "]"), "/shelf/plates/0/holes", "no size");
+      refused(with("\"plates\": [" + plates("[6, 6]") + "]"), "/shelf/plates/0/holes", "twice");
+      refused(
+          with("\"plates\": [" + plates("[6]") + ", " + plates("[8]") + "]"),
+          "/shelf/plates/1/family",
+          "a second time");
+      refused(with("\"lagScrewMm\": [3.5, 3.5]"), "/shelf/lagScrewMm", "twice");
+    }
+
+    @Test
+    void has_generic_sizes_only_within_what_there_can_be() {
+      refused(
+          with("\"plates\": [" + plates("[6]").replace("small-fragment", "long-one") + "]"),
+          "/shelf/plates/0/family",
+          "small-fragment");
+      refused(with("\"plates\": [" + plates("[99]") + "]"), "/shelf/plates/0/holes/0", "2 to 30");
+    }
+  }
+
+  @Nested
   class A_principle {
 
     @Test
