@@ -61,13 +61,25 @@ public final class Wording {
     Set<String> needs = new HashSet<>();
     return String.join(
         " ",
-        limits.stream()
-            .filter(limit -> needs.add(cutBy(judgement.card(), limit)))
-            .map(
-                limit ->
-                    filled(
-                        judgement.card().say().unmet().getOrDefault(limit, ""), judgement, limit))
-            .toList());
+        notSaidTwice(
+            limits.stream()
+                .filter(limit -> needs.add(cutBy(judgement.card(), limit)))
+                .map(
+                    limit ->
+                        filled(
+                            judgement.card().say().unmet().getOrDefault(limit, ""),
+                            judgement,
+                            limit))
+                .toList()));
+  }
+
+  /** A sentence that stands whole within another adds nothing to it. */
+  private static List<String> notSaidTwice(List<String> sentences) {
+    List<String> once = sentences.stream().distinct().toList();
+    return once.stream()
+        .filter(
+            said -> once.stream().noneMatch(other -> !other.equals(said) && other.contains(said)))
+        .toList();
   }
 
   /** Of several limits of one number the first, which is the gravest, says all. */
