@@ -82,6 +82,7 @@ final class ConstructAnswer {
       limits.add(
           "The head of a lag screw does not slide, and does not bear again once loose; its thread is"
               + " told by its margin, not pulled out.");
+      limits.add("A lag screw that slants more than friction bears loses pull as the ends slide.");
       limits.add("A lag screw through a plate is taken as one whose head rests on the cortex.");
     }
     if (bone.compression().isPresent()) {
