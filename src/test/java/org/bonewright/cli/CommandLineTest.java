@@ -22,9 +22,10 @@ class CommandLineTest {
   private static final String DEMO = "cases/demo/femur-three-operations/case.json";
   private static final String SOUND = "cases/bases/tibia-bridging-plate-fresh.json";
 
-  private record Answer(int code, String out, String err) {}
+  record Answer(int code, String out, String err) {}
 
-  private static Answer run(String... args) {
+  /** Run a command as main does. */
+  static Answer run(String... args) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     int code =

@@ -2,10 +2,7 @@ package org.bonewright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -18,23 +15,13 @@ class ImproveCommandTest {
   private static final String FEMUR = "cases/demo/femur-three-operations/case.json";
   private static final String CLAVICLE = "cases/demo/clavicle-sound-plate-weak-host/case.json";
 
-  private record Answer(int code, String out, String err) {}
-
-  private static Answer run(String... args) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ByteArrayOutputStream err = new ByteArrayOutputStream();
-    int code =
-        Main.run(
-            args,
-            new PrintStream(out, true, StandardCharsets.UTF_8),
-            new PrintStream(err, true, StandardCharsets.UTF_8));
-    return new Answer(
-        code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+  private static CommandLineTest.Answer run(String... args) {
+    return CommandLineTest.run(args);
   }
 
   @Test
   void a_plan_that_can_be_mended_leaves_with_zero() {
-    Answer answer = run("improve", FEMUR);
+    CommandLineTest.Answer answer = run("improve", FEMUR);
 
     assertThat(answer.code()).isZero();
     assertThat(answer.out()).contains("FOUND: with 1 step", "five deep samples");
@@ -43,7 +30,7 @@ class ImproveCommandTest {
 
   @Test
   void a_plan_that_cannot_leaves_with_one_and_says_why() {
-    Answer answer = run("improve", CLAVICLE);
+    CommandLineTest.Answer answer = run("improve", CLAVICLE);
 
     assertThat(answer.code()).isEqualTo(1);
     assertThat(answer.out()).contains("NONE FOUND", "why it stays: The patient is treated");
@@ -51,7 +38,7 @@ class ImproveCommandTest {
 
   @Test
   void a_site_file_brings_its_limits_and_its_shelf() {
-    Answer answer = run("improve", FEMUR, "--site", "sites/example.json");
+    CommandLineTest.Answer answer = run("improve", FEMUR, "--site", "sites/example.json");
 
     assertThat(answer.code()).isZero();
     assertThat(answer.out())
@@ -63,7 +50,7 @@ class ImproveCommandTest {
 
   @Test
   void the_shelf_of_a_site_file_is_shown_by_the_command_that_checks_it() {
-    Answer answer = run("site", "sites/shelf-example.json");
+    CommandLineTest.Answer answer = run("site", "sites/shelf-example.json");
 
     assertThat(answer.code()).isZero();
     assertThat(answer.out())
@@ -73,7 +60,8 @@ class ImproveCommandTest {
   @Test
   void json_goes_whole_to_a_file(@TempDir Path folder) throws IOException {
     Path file = folder.resolve("options.json");
-    Answer answer = run("improve", FEMUR, "--format", "json", "--output", file.toString());
+    CommandLineTest.Answer answer =
+        run("improve", FEMUR, "--format", "json", "--output", file.toString());
 
     assertThat(answer.code()).isZero();
     assertThat(answer.out()).isEmpty();
@@ -82,7 +70,7 @@ class ImproveCommandTest {
 
   @Test
   void a_plan_that_is_not_there_is_refused_with_those_that_are() {
-    Answer answer = run("improve", FEMUR, "--plan", "plan-z");
+    CommandLineTest.Answer answer = run("improve", FEMUR, "--plan", "plan-z");
 
     assertThat(answer.code()).isEqualTo(2);
     assertThat(answer.err()).contains("There is no plan plan-z", "It has: plan-a.");
@@ -90,7 +78,7 @@ class ImproveCommandTest {
 
   @Test
   void a_case_without_a_plan_is_refused() {
-    Answer answer = run("improve", "cases/bases/tibia-bridging-plate-fresh.json");
+    CommandLineTest.Answer answer = run("improve", "cases/bases/tibia-bridging-plate-fresh.json");
 
     assertThat(answer.code()).isEqualTo(2);
     assertThat(answer.err()).contains("no plan with a stage");
@@ -99,7 +87,7 @@ class ImproveCommandTest {
   @ParameterizedTest
   @ValueSource(strings = {"0", "-3", "5001", "many"})
   void a_number_of_tries_that_is_none_is_refused(String tries) {
-    Answer answer = run("improve", FEMUR, "--tries", tries);
+    CommandLineTest.Answer answer = run("improve", FEMUR, "--tries", tries);
 
     assertThat(answer.code()).isEqualTo(2);
     assertThat(answer.err()).contains("--tries", tries);
