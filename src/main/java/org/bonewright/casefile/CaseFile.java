@@ -35,6 +35,25 @@ public record CaseFile(
     @Meaning("Unmet principles that a surgeon accepts, with the reason.")
         List<Acceptance> accepted) {
 
+  /** Return the same case as it is told without any plan. */
+  public CaseFile withoutPlans() {
+    return new CaseFile(
+        schema,
+        reference,
+        provenance,
+        source,
+        patient,
+        bone,
+        companion,
+        injury,
+        loads,
+        findings,
+        operations,
+        nonOperative,
+        List.of(),
+        List.of());
+  }
+
   /** Where a case comes from. */
   public enum Provenance {
     /** Made up for demonstration or teaching. */

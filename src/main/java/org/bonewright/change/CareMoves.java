@@ -54,7 +54,7 @@ final class CareMoves {
     return Stream.of(
         Edit.of(
             stage,
-            "the gap closed all round",
+            "the gap closed all round (an aim, to be seen on the films at the end)",
             changed ->
                 changed
                     .withObjectProperty("reduction")
@@ -143,7 +143,7 @@ final class CareMoves {
     return Stream.of(
         Edit.of(
             stage,
-            "the bone set straight, without angle or rotation",
+            "the bone set straight, without angle or rotation (an aim, to be seen on the films at the end)",
             changed ->
                 changed
                     .withObjectProperty("reduction")

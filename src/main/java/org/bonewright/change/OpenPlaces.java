@@ -66,11 +66,15 @@ final class OpenPlaces {
             .count();
   }
 
+  private static Severity severity(Map.Entry<Place, JudgedPlan.Found> entry) {
+    return entry.getValue().standing().grave();
+  }
+
   /** Return what is open and critical or major, the gravest first. */
   List<Place> grave(JudgedPlan judged) {
     return judged.found().entrySet().stream()
         .filter(entry -> isGrave(entry.getKey(), entry.getValue()))
-        .sorted(Comparator.comparing(entry -> entry.getValue().standing().grave().ordinal() * -1))
+        .sorted(Comparator.comparing(OpenPlaces::severity).reversed())
         .map(Map.Entry::getKey)
         .toList();
   }

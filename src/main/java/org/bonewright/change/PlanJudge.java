@@ -13,9 +13,9 @@ import org.bonewright.casefile.checking.Intake;
 import org.bonewright.measures.MissingFact;
 import org.bonewright.measures.Subject;
 import org.bonewright.principles.Card;
-import org.bonewright.principles.Judge;
 import org.bonewright.principles.JudgedCase;
 import org.bonewright.principles.Judgement;
+import org.bonewright.principles.PlansJudge;
 import org.bonewright.principles.RuleSet;
 import org.bonewright.principles.Severity;
 import org.bonewright.principles.Verdict;
@@ -31,14 +31,14 @@ final class PlanJudge {
   private static final Set<String> FOUND_BY_STAGE = Set.of("/compression/gapBeforeMm");
 
   private final RuleSet rules;
-  private final Judge judge;
+  private final PlansJudge judge;
   private final Wording wording;
   private final Map<String, Optional<JudgedPlan>> before = new HashMap<>();
   private int judgings;
 
   PlanJudge(RuleSet rules) {
     this.rules = rules;
-    this.judge = new Judge(rules);
+    this.judge = new PlansJudge(rules);
     this.wording = new Wording(rules);
   }
 

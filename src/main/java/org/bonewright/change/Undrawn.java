@@ -1,80 +1,84 @@
 package org.bonewright.change;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Why a move of a card is not drawn into a plan. */
 enum Undrawn {
   /** It finds out or writes down how things are; a plan cannot make it so. */
-  FACT(
-      "It asks for a fact: find it out and write it into the file.",
-      "map-holes",
-      "markers",
-      "measure-bone",
-      "measure-defect",
-      "name-nonunion",
-      "read-failure",
-      "record-nerve",
-      "repeat-films"),
+  FACT("It asks for a fact: find it out and write it into the file."),
 
   /** It treats the patient before the operation, or calls in others. */
   PATIENT(
       "The patient is treated, or another specialist asked, before the operation; no drawing does"
-          + " that.",
-      "antibiotic-pause",
-      "follow-nerve",
-      "refer",
-      "soft-tissue-cover",
-      "team-review",
-      "treat-host"),
+          + " that."),
 
   /** It is a plan of its own, against infection. */
   INFECTION(
       "Infection must be treated first, in stages, by a team that does this often; such a plan is"
-          + " not drawn here.",
-      "infection-plan"),
+          + " not drawn here."),
 
   /** What exactly is done, only a surgeon can design. */
-  DESIGN(
-      "Its moves need a design that only a surgeon can make; none can be drawn from here.",
-      "add-stability",
-      "augment-screw",
-      "blocking-screws",
-      "cement-screws",
-      "change-concept",
-      "change-failed-factor",
-      "change-timing",
-      "decide-on-pieces",
-      "end-screw",
-      "expose-nerve",
-      "fill-hole",
-      "leave-bolts",
-      "less-resection",
-      "one-metal",
-      "other-approach",
-      "overlap-metal",
-      "plate-over-nail",
-      "protect-lag-screw",
-      "replace-lag-screw",
-      "rescue-screw",
-      "restore-length",
-      "ring-fixator",
-      "stagger-plates");
+  DESIGN("Its moves need a design that only a surgeon can make; none can be drawn from here.");
 
   private static final Map<String, Undrawn> BY_MOVE =
-      java.util.Arrays.stream(values())
-          .flatMap(why -> why.moves.stream().map(move -> Map.entry(move, why)))
-          .collect(
-              java.util.stream.Collectors.toUnmodifiableMap(
-                  Map.Entry::getKey, Map.Entry::getValue));
+      Map.of(
+              FACT,
+              List.of(
+                  "map-holes",
+                  "markers",
+                  "measure-bone",
+                  "measure-defect",
+                  "name-nonunion",
+                  "read-failure",
+                  "record-nerve",
+                  "repeat-films"),
+              PATIENT,
+              List.of(
+                  "antibiotic-pause",
+                  "follow-nerve",
+                  "refer",
+                  "soft-tissue-cover",
+                  "team-review",
+                  "treat-host"),
+              INFECTION,
+              List.of("infection-plan"),
+              DESIGN,
+              List.of(
+                  "add-stability",
+                  "augment-screw",
+                  "blocking-screws",
+                  "cement-screws",
+                  "change-concept",
+                  "change-failed-factor",
+                  "change-timing",
+                  "decide-on-pieces",
+                  "end-screw",
+                  "expose-nerve",
+                  "fill-hole",
+                  "leave-bolts",
+                  "less-resection",
+                  "one-metal",
+                  "other-approach",
+                  "overlap-metal",
+                  "plate-over-nail",
+                  "protect-lag-screw",
+                  "replace-lag-screw",
+                  "rescue-screw",
+                  "restore-length",
+                  "ring-fixator",
+                  "stagger-plates"))
+          .entrySet()
+          .stream()
+          .flatMap(why -> why.getValue().stream().map(move -> Map.entry(move, why.getKey())))
+          .collect(Collectors.toUnmodifiableMap(Map.Entry::getKey, Map.Entry::getValue));
 
   private final String words;
-  private final Set<String> moves;
 
-  Undrawn(String words, String... moves) {
+  Undrawn(String words) {
     this.words = words;
-    this.moves = Set.of(moves);
   }
 
   /** Return it in a sentence or two. */

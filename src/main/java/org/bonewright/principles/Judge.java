@@ -25,6 +25,31 @@ public final class Judge {
 
   /** Judge a case. */
   public JudgedCase judge(CaseFile caseFile) {
+    return whole(caseFile, raw(caseFile, Map.of()));
+  }
+
+  /** Return the verdicts with precedence applied to them. */
+  JudgedCase whole(CaseFile caseFile, Raw raw) {
+    return new Precedence(rules.rules(), rules.site())
+        .apply(new JudgedCase(caseFile, raw.subjects(), raw.scenes(), raw.bySubject()));
+  }
+
+  /**
+   * Verdicts before precedence.
+   *
+   * @param subjects the subjects in order of time
+   * @param scenes what was measured, by subject
+   * @param bySubject the verdicts by subject
+   */
+  record Raw(
+      List<Subject> subjects, Map<String, Scene> scenes, Map<String, List<Judgement>> bySubject) {}
+
+  /**
+   * Return the verdicts before precedence.
+   *
+   * @param known verdicts of subjects that need not be judged again, as they were before precedence
+   */
+  Raw raw(CaseFile caseFile, Map<String, List<Judgement>> known) {
     List<Subject> subjects = Subject.of(caseFile);
     Map<String, Scene> scenes = new LinkedHashMap<>();
     subjects.forEach(s -> scenes.put(s.id(), new Scene(s, rules.measures())));
@@ -34,16 +59,21 @@ public final class Judge {
       Map<String, List<Judgement>> sofar = copy(bySubject);
       List<Pending> pending = new ArrayList<>();
       for (Subject subject : subjects) {
+        List<Judgement> judged = known.get(subject.id());
         for (Card card : rules.cards()) {
-          if (card.level() == level && concerns(card, subject)) {
+          if (judged == null && card.level() == level && concerns(card, subject)) {
             pending.add(pending(card, subject, scenes, new VerdictCounts(sofar)));
           }
         }
       }
+      int now = level;
+      known.values().stream()
+          .flatMap(List::stream)
+          .filter(j -> j.card().level() == now)
+          .forEach(j -> add(bySubject, j));
       settle(pending).forEach(j -> add(bySubject, j));
     }
-    return new Precedence(rules.rules(), rules.site())
-        .apply(new JudgedCase(caseFile, subjects, scenes, bySubject));
+    return new Raw(subjects, scenes, bySubject);
   }
 
   private static Map<String, List<Judgement>> copy(Map<String, List<Judgement>> bySubject) {

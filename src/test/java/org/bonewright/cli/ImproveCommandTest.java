@@ -2,10 +2,7 @@ package org.bonewright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -18,18 +15,8 @@ class ImproveCommandTest {
   private static final String FEMUR = "cases/demo/femur-three-operations/case.json";
   private static final String CLAVICLE = "cases/demo/clavicle-sound-plate-weak-host/case.json";
 
-  private record Answer(int code, String out, String err) {}
-
   private static Answer run(String... args) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ByteArrayOutputStream err = new ByteArrayOutputStream();
-    int code =
-        Main.run(
-            args,
-            new PrintStream(out, true, StandardCharsets.UTF_8),
-            new PrintStream(err, true, StandardCharsets.UTF_8));
-    return new Answer(
-        code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    return Answer.run(args);
   }
 
   @Test
@@ -73,7 +60,8 @@ class ImproveCommandTest {
   @Test
   void json_goes_whole_to_a_file(@TempDir Path folder) throws IOException {
     Path file = folder.resolve("options.json");
-    Answer answer = run("improve", FEMUR, "--format", "json", "--output", file.toString());
+    Answer answer =
+        run("improve", FEMUR, "--format", "json", "--output", file.toString());
 
     assertThat(answer.code()).isZero();
     assertThat(answer.out()).isEmpty();

@@ -104,6 +104,13 @@ class ImprovementOfDemosTest {
             });
   }
 
+  @Test
+  void a_step_that_opens_something_is_followed_at_once_by_one_that_closes_it() {
+    assertThat(walk("tibia-minimum-set").steps())
+        .extracting(Improvement.Step::move)
+        .startsWith("sampling", "result-path");
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {
