@@ -102,7 +102,8 @@ final class StoryText {
       detail("", lead);
     }
     if (!headline.nested().isEmpty()) {
-      page.hanging(" ".repeat(mark.length()) + "with ", nested(headline.nested()));
+      String with = " ".repeat(mark.length()) + "with ";
+      page.hanging(with, nested(headline.nested(), Page.WIDTH - with.length()));
     }
     if (verbose) {
       headline
@@ -111,18 +112,29 @@ final class StoryText {
     }
   }
 
-  /** The gravest of what shares a cause, by title; the rest by number. */
-  private String nested(List<Line> all) {
-    int shown = verbose ? all.size() : Math.min(MOST_NESTED, all.size());
-    List<Line> gravest =
+  /**
+   * The gravest of what shares a cause, by title, and the rest by number: where there is a rest, no
+   * more titles than a line holds.
+   */
+  private String nested(List<Line> all, int width) {
+    List<Line> gravestFirst =
         all.stream()
             .sorted(
                 Comparator.comparing((Line line) -> line.severity().orElse(Severity.NOTE))
                     .reversed())
-            .limit(shown)
             .toList();
-    int more = all.size() - shown;
-    return TitlesBySeverity.of(gravest) + (more == 0 ? "" : "; " + more + " more");
+    int shown = verbose ? all.size() : Math.min(MOST_NESTED, all.size());
+    while (shown > 1
+        && shown < all.size()
+        && nested(gravestFirst.subList(0, shown), all).length() > width) {
+      shown--;
+    }
+    return nested(gravestFirst.subList(0, shown), all);
+  }
+
+  private static String nested(List<Line> named, List<Line> all) {
+    int more = all.size() - named.size();
+    return TitlesBySeverity.of(named) + (more == 0 ? "" : "; " + more + " more");
   }
 
   /** The title of the account says that the failure mode places what fits. */

@@ -60,8 +60,7 @@ class ImproveCommandTest {
   @Test
   void json_goes_whole_to_a_file(@TempDir Path folder) throws IOException {
     Path file = folder.resolve("options.json");
-    Answer answer =
-        run("improve", FEMUR, "--format", "json", "--output", file.toString());
+    Answer answer = run("improve", FEMUR, "--format", "json", "--output", file.toString());
 
     assertThat(answer.code()).isZero();
     assertThat(answer.out()).isEmpty();
