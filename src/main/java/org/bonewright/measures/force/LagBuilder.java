@@ -37,7 +37,7 @@ final class LagBuilder {
             .capacity(bone.shearStrength(), tube.wall());
     double tilt = Math.toRadians(90 - draw.in(sketch.angle(), Assumption.LAG));
     double out = tube.outer() / 2 * draw.in(sketch.crossing(), Assumption.LAG);
-    double along = tube.outer() / 2 * Math.cos(tilt);
+    double along = Math.max(FromLine.EDGE, tube.outer() / 2 * Math.cos(tilt));
     double aside = tube.outer() / 2 * Math.sin(tilt);
     return new LaggedScrew(
         sketch.azimuth(),

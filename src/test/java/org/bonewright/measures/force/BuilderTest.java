@@ -179,6 +179,13 @@ class BuilderTest {
   }
 
   @Test
+  void a_screw_along_the_line_still_has_its_ends_in_both_fragments() {
+    LaggedScrew lag = new Builder(told(", angleToLineDeg: 0"), Draw.MIDDLE).build().lags().get(0);
+    assertThat(lag.head().at()).isLessThanOrEqualTo(-1);
+    assertThat(lag.thread().at()).isGreaterThanOrEqualTo(1);
+  }
+
+  @Test
   void a_screw_whose_thread_holds_both_fragments_presses_nothing() {
     assertThat(new Builder(told(", glidingHole: 'no'"), Draw.MIDDLE).build().lags().get(0).force())
         .isZero();
