@@ -65,9 +65,13 @@ public record RuleChanges(List<Version> versions) {
    */
   public record Turned(String where, String was, String is) {}
 
+  private static final class Built {
+    private static final RuleChanges CHANGES = read(RuleFiles.changes());
+  }
+
   /** Return the changes that Bonewright was built with. */
   public static RuleChanges built() {
-    return read(RuleFiles.changes());
+    return Built.CHANGES;
   }
 
   /**

@@ -45,6 +45,11 @@ final class ChangedPart {
                             Text.of(cell.where()), Text.of(cell.was()), Text.of(cell.is())))
                 .toList()));
     return new Section(
-        anchor + "-" + changed.principle(), changed.title(), List.copyOf(blocks), List.of());
+        anchor(anchor, changed.principle()), changed.title(), List.copyOf(blocks), List.of());
+  }
+
+  /** Return the anchor of what a version changed in a principle. */
+  static String anchor(String version, String principle) {
+    return version + "-" + principle;
   }
 }

@@ -30,6 +30,19 @@ final class HistoryPage {
     return new Target(Places.HISTORY, "version-" + version.replace('.', '-'));
   }
 
+  /** Return whether a version changed a verdict of a card. */
+  static boolean changes(RuleChanges.Version version, Card card) {
+    return version.changed().stream().anyMatch(c -> c.principle().equals(card.id()));
+  }
+
+  /** Return a line that leads to what a version changed in a card. */
+  static Text place(String version, Card card) {
+    String anchor = ChangedPart.anchor(place(version).anchor(), card.id());
+    return Text.of("Verdicts that became other ones: ")
+        .and(Text.link("version " + version, new Target(Places.HISTORY, anchor)))
+        .and(".");
+  }
+
   Page page() {
     Map<String, List<Block.Row>> versions = new TreeMap<>(BY_NUMBER.reversed());
     for (Card card : rules.cards()) {

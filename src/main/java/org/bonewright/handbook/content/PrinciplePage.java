@@ -11,6 +11,7 @@ import org.bonewright.measures.Definition;
 import org.bonewright.principles.Card;
 import org.bonewright.principles.Profile;
 import org.bonewright.principles.Remedy;
+import org.bonewright.principles.RuleChanges;
 import org.bonewright.principles.RuleSet;
 import org.bonewright.principles.Severity;
 
@@ -171,6 +172,10 @@ final class PrinciplePage {
         Text.of("In the rule set since version ")
             .and(Text.link(card.since(), HistoryPage.place(card.since())))
             .and("; shown as of version " + rules.version() + "."));
+    RuleChanges.built().versions().stream()
+        .filter(version -> HistoryPage.changes(version, card))
+        .map(version -> HistoryPage.place(version.version(), card))
+        .forEach(lines::add);
     lines.add(Text.of("Reviewed by: " + card.reviewedBy() + "."));
     if (!card.formerIds().isEmpty()) {
       lines.add(Text.of("Called before: " + String.join(", ", card.formerIds()) + "."));
