@@ -38,6 +38,7 @@ public final class ImprovementJson {
         .put("outcome", word(walk.outcome()));
     walk.shortness().ifPresent(known -> root.put("shortness", word(known)));
     root.put("judged", walk.judged()).put("most", walk.most()).put("shelf", walk.shelf());
+    walk.notKept().forEach(root.putArray("notKept")::add);
     steps(root.putArray("steps"), walk.steps());
     price(root.putObject("priceAsDrawn"), walk.before());
     price(root.putObject("priceWithSteps"), walk.after());
