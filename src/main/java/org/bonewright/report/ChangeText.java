@@ -17,8 +17,8 @@ public final class ChangeText {
     if (changes.isEmpty()) {
       page.hanging(
           INDENT,
-          "Nothing that can be tried out on the file turns this verdict on a plan. Only stages of a"
-              + " plan are changed, by the moves that the principle names.");
+          "Nothing that can be tried out on the file turns this verdict on a plan. Only the"
+              + " plan is changed, by the moves that the principle names.");
     }
     for (PlanChange change : changes) {
       page.hanging(
