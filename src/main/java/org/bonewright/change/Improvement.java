@@ -22,6 +22,7 @@ import tools.jackson.databind.node.ObjectNode;
  * @param judged so many plans were judged
  * @param most so many were to be judged at the most
  * @param shelf name of the shelf that new implants come from
+ * @param notKept plates and nails of the plan with the steps that a site's shelf does not have
  * @param drawn the plan with the steps, as a case file holds it
  */
 public record Improvement(
@@ -39,6 +40,7 @@ public record Improvement(
     int judged,
     int most,
     String shelf,
+    List<String> notKept,
     ObjectNode drawn) {
 
   /** Copies the lists and the plan. */
@@ -47,6 +49,7 @@ public record Improvement(
     unmet = List.copyOf(unmet);
     milder = List.copyOf(milder);
     toFindOut = List.copyOf(toFindOut);
+    notKept = List.copyOf(notKept);
     drawn = drawn.deepCopy();
   }
 

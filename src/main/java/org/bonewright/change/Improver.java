@@ -107,6 +107,7 @@ public final class Improver {
         judge.judgings(),
         most,
         shelf.name(),
+        OffShelf.of(end.file(), new Setting(end.file().root(), shelf)),
         end.file().plan());
   }
 

@@ -49,8 +49,8 @@ public final class ChangeText {
             .allMatch(v -> v == VerdictKind.MET || v == VerdictKind.NOT_APPLICABLE);
     return kept
         ? "There is nothing to turn: the principle is met, or does not apply."
-        : "Nothing that can be tried out on the file turns this verdict on a plan. Only stages of a"
-            + " plan are changed, by the moves that the principle names.";
+        : "Nothing that can be tried out on the file turns this verdict on a plan. Only the plan is"
+            + " changed, by the moves that the principle names.";
   }
 
   private static String words(PlanChange.Turned turned) {

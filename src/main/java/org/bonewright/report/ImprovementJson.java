@@ -29,15 +29,22 @@ public final class ImprovementJson {
   public static String render(Improvement walk, Review.Versions versions) {
     ObjectNode root = JSON.createObjectNode();
     root.put("schema", "bonewright/improvement/1");
-    root.putObject("versions")
-        .put("engine", versions.engine())
-        .put("ruleSet", versions.ruleSet())
-        .put("hash", versions.hash());
+    ObjectNode judge =
+        root.putObject("versions")
+            .put("engine", versions.engine())
+            .put("ruleSet", versions.ruleSet())
+            .put("hash", versions.hash());
+    versions
+        .site()
+        .ifPresent(
+            site -> judge.putObject("site").put("name", site.name()).put("hash", site.hash()));
     root.put("case", walk.reference())
+        .put("invented", walk.invented())
         .put("plan", walk.plan())
         .put("outcome", word(walk.outcome()));
     walk.shortness().ifPresent(known -> root.put("shortness", word(known)));
     root.put("judged", walk.judged()).put("most", walk.most()).put("shelf", walk.shelf());
+    walk.notKept().forEach(root.putArray("notKept")::add);
     steps(root.putArray("steps"), walk.steps());
     price(root.putObject("priceAsDrawn"), walk.before());
     price(root.putObject("priceWithSteps"), walk.after());

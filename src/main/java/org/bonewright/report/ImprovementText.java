@@ -95,6 +95,9 @@ public final class ImprovementText {
             + "; new implants from: "
             + walk.shelf()
             + ".");
+    if (!walk.notKept().isEmpty()) {
+      page.hanging("", "NOT ON THIS SHELF: " + String.join("; ", walk.notKept()) + ".");
+    }
   }
 
   /** What is unknown is said beside every good news. */

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import org.bonewright.casefile.checking.Intake;
@@ -118,9 +119,9 @@ class ImproverTest {
     assertThat(at.plan()).isEqualTo(walk.drawn());
   }
 
-  private static TreeSet<String> turned(
+  private static Set<String> turned(
       Map<Place, PlanChange.Standing> before, Map<Place, PlanChange.Standing> after, int sign) {
-    TreeSet<String> turned = new TreeSet<>();
+    Set<String> turned = new TreeSet<>();
     after.forEach(
         (place, is) -> {
           PlanChange.Standing was = before.get(place);
@@ -131,8 +132,8 @@ class ImproverTest {
     return turned;
   }
 
-  private static TreeSet<String> told(List<PlanChange.Turned> all) {
-    TreeSet<String> told = new TreeSet<>();
+  private static Set<String> told(List<PlanChange.Turned> all) {
+    Set<String> told = new TreeSet<>();
     for (PlanChange.Turned one : all) {
       told.add(
           new Place(one.principle(), one.subject())

@@ -185,6 +185,20 @@ class NewImplantTest {
   }
 
   @Test
+  void what_a_plan_has_and_a_shelf_has_not_is_told() {
+    PlanInFile plated = PlanInFile.of(PLATED.bytes(), "plan-a").orElseThrow();
+    PlanInFile nailed = PlanInFile.of(NAILED.bytes(), "plan-a").orElseThrow();
+    Shelf kept = shelf(List.of(12), List.of(13.0));
+
+    assertThat(OffShelf.of(plated, new Setting(PLATED.root(), kept))).isEmpty();
+    assertThat(OffShelf.of(plated, new Setting(PLATED.root(), shelf(List.of(10), List.of()))))
+        .containsExactly("plan-a/stage-1: plate-1, 12-hole large fragment broad locking");
+    assertThat(OffShelf.of(nailed, new Setting(NAILED.root(), kept)))
+        .containsExactly("plan-a/stage-1: nail-1, nail of 13 × 425 mm");
+    assertThat(OffShelf.of(nailed, new Setting(NAILED.root(), UsualShelf.shelf()))).isEmpty();
+  }
+
+  @Test
   void a_lag_screw_is_offered_across_a_steep_line_only() {
     assertThat(options(PLATED, "lag-screw")).isEmpty();
     ObjectNode steep = PLATED.root().deepCopy();

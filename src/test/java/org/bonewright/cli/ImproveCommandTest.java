@@ -45,7 +45,9 @@ class ImproveCommandTest {
         .contains(
             "Screws reach through the far cortex (major)", "usual sizes", "site example-district");
     assertThat(run("improve", FEMUR, "--site", "sites/shelf-example.json").out())
-        .contains("new implants from: example-small-hospital");
+        .contains("new implants from: example-small-hospital")
+        .contains(
+            "NOT ON THIS SHELF: plan-a/stage-1: plate-1, 12-hole large fragment broad locking");
   }
 
   @Test
