@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import org.bonewright.mechanics.answer.NailCut;
+import org.bonewright.mechanics.answer.TubeCut;
 import org.bonewright.mechanics.construct.MetalNail;
 import org.bonewright.mechanics.section.HollowCircle;
 import org.bonewright.mechanics.section.Material;
@@ -35,15 +35,15 @@ class NailFatigueAtHoleTest {
     double edge = Goodman.notch(hole.factor()) * pull;
 
     assertThat(edge).isGreaterThan(pull + bent);
-    assertThat(NailFatigue.at(nail(4.7), new NailCut(50, 8000, 4000, 0, 0)).alternating())
+    assertThat(NailFatigue.at(nail(4.7), new TubeCut(50, 8000, 4000, 0, 0)).alternating())
         .isCloseTo(edge / 2, within(1e-6));
-    assertThat(NailFatigue.at(nail(4.7), new NailCut(50, 800, 20_000, 0, 0)).alternating())
+    assertThat(NailFatigue.at(nail(4.7), new TubeCut(50, 800, 20_000, 0, 0)).alternating())
         .isCloseTo((pull / 10 + 5 * bent) / 2, within(1e-6));
   }
 
   @Test
   void a_bolt_as_thick_as_the_nail_leaves_no_hole_to_judge() {
-    NailCut cut = new NailCut(50, 0, 0, 10_000, 0);
+    TubeCut cut = new TubeCut(50, 0, 0, 10_000, 0);
     assertThat(NailFatigue.at(nail(9.8), cut).alternating())
         .isCloseTo(16 * 10_000 / (Math.PI * 1000), within(1e-6));
   }
@@ -52,7 +52,7 @@ class NailFatigueAtHoleTest {
   void pull_and_bending_towards_the_hole_meet_at_its_edge() {
     NailHole hole = new NailHole(BAR, 5);
     double along = 1000 / hole.netArea() + 10_000 * 5 / hole.netOpenSide();
-    assertThat(NailFatigue.at(nail(4.7), new NailCut(50, 1000, 0, 10_000, 0)).alternating())
+    assertThat(NailFatigue.at(nail(4.7), new TubeCut(50, 1000, 0, 10_000, 0)).alternating())
         .isCloseTo(Goodman.notch(hole.factor()) * along / 2, within(1e-6));
   }
 }
