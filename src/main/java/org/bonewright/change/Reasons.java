@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.bonewright.principles.Card;
+import org.bonewright.principles.Remedy;
 import org.bonewright.principles.RuleSet;
 
 /** Says why what stays open after a search stays so. */
@@ -37,7 +38,7 @@ final class Reasons {
         found.standing(),
         found.words(),
         why(end, place, card.map(Card::remedyMoves).orElse(List.of())),
-        card.map(Card::remedy).orElse("").strip());
+        card.map(Remedy::of).orElse("").strip());
   }
 
   private String why(Node end, Place place, List<String> moves) {
