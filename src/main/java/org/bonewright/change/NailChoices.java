@@ -73,6 +73,7 @@ final class NailChoices {
               .filter(implant -> !implant.path("kind").asString("").matches("plate|lag-screw"))
               .forEach(fixation::add);
           fixation.add(nail(StageParts.freeName(stage, NAIL), sizes, outer, length));
+          StageParts.forgetCrossed(changed);
           changed
               .put("concept", "relative")
               .putObject("compression")

@@ -102,9 +102,11 @@ final class PlateChoices {
     return Edit.of(
         stage,
         "instead of " + StageParts.name(old) + ", stronger: " + fresh.inWords(),
-        changed ->
-            ((ArrayNode) changed.path("fixation"))
-                .set(index, fresh.drawn(StageParts.name(old), line(old, stage, setting))));
+        changed -> {
+          StageParts.forgetCrossed(changed);
+          ((ArrayNode) changed.path("fixation"))
+              .set(index, fresh.drawn(StageParts.name(old), line(old, stage, setting)));
+        });
   }
 
   /** Return the level of the line: as the old plate has it, else as injured if none is cut out. */

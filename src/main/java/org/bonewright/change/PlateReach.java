@@ -134,9 +134,7 @@ final class PlateReach {
   /** Which holes lie either side of the line then, and which the nerve crosses, nobody told. */
   private static void shiftLevel(ObjectNode stage, int index, double by) {
     ObjectNode plate = StageParts.implant(stage, index);
-    if (stage.path("nerve").path("holesCrossed").size() > 0) {
-      stage.withObjectProperty("nerve").remove("holesCrossed");
-    }
+    StageParts.forgetCrossed(stage);
     double first = StageParts.number(plate.path("place").path("firstHoleMm"));
     plate.putObject("place").put("firstHoleMm", first - by * Plates.spacingMm(plate));
   }

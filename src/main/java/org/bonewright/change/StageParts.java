@@ -44,6 +44,13 @@ final class StageParts {
         .orElseThrow();
   }
 
+  /** Say nothing more of which holes the nerve crosses: of other metal nobody knows. */
+  static void forgetCrossed(ObjectNode stage) {
+    if (stage.path("nerve").path("holesCrossed").size() > 0) {
+      stage.withObjectProperty("nerve").remove("holesCrossed");
+    }
+  }
+
   /** Return the elements of an array; none where there is none. */
   static Stream<JsonNode> each(JsonNode array) {
     return StreamSupport.stream(array.spliterator(), false);

@@ -245,6 +245,16 @@ class NewImplantTest {
   }
 
   @Test
+  void where_other_metal_goes_in_nobody_knows_which_holes_the_nerve_crosses() {
+    List<Option> options =
+        options(DrawnCase.base("humerus-locking-plate-nonunion-plan"), "change-to-nail");
+
+    assertThat(options).isNotEmpty().allMatch(NewImplantTest::reads);
+    assertThat(options.get(0).file().stage(0).path("nerve").has("holesCrossed")).isFalse();
+    assertThat(options.get(0).file().stage(0).path("nerve").has("seen")).isTrue();
+  }
+
+  @Test
   void a_load_limit_is_never_made_looser_or_shorter() {
     for (String move : List.of("protect-load", "set-aftercare")) {
       for (DrawnCase drawn :
