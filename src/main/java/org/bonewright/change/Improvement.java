@@ -58,6 +58,14 @@ public record Improvement(
     return drawn.deepCopy();
   }
 
+  /**
+   * Return whether infection is left that must be treated or looked for before all else. No step
+   * answers that.
+   */
+  public boolean leavesInfectionOpen() {
+    return unmet.stream().anyMatch(stays -> stays.why().equals(Undrawn.INFECTION.words()));
+  }
+
   /** Whether a plan was found. */
   public enum Outcome {
     /** The plan as drawn leaves nothing critical or major unmet. */

@@ -41,7 +41,8 @@ public final class ImprovementJson {
     root.put("case", walk.reference())
         .put("invented", walk.invented())
         .put("plan", walk.plan())
-        .put("outcome", word(walk.outcome()));
+        .put("outcome", word(walk.outcome()))
+        .put("infectionFirst", walk.leavesInfectionOpen());
     walk.shortness().ifPresent(known -> root.put("shortness", word(known)));
     root.put("judged", walk.judged()).put("most", walk.most()).put("shelf", walk.shelf());
     walk.notKept().forEach(root.putArray("notKept")::add);

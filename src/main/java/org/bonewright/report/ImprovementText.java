@@ -87,6 +87,12 @@ public final class ImprovementText {
                       : "these steps go as far as the moves of the cards lead.")
                   + " What stays is told below, with the reason.");
     }
+    if (walk.leavesInfectionOpen() && walk.outcome() != Improvement.Outcome.INFECTION_FIRST) {
+      page.hanging(
+          "",
+          "INFECTION FIRST: what is said of it below comes before these steps; they are for a later"
+              + " stage.");
+    }
     page.hanging(
         "",
         counted(walk.judged(), "plan")

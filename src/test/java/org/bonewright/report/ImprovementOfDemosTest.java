@@ -105,6 +105,21 @@ class ImprovementOfDemosTest {
   }
 
   @Test
+  void infection_that_is_only_suspected_is_named_before_the_steps() throws IOException {
+    byte[] file = Files.readAllBytes(Path.of("cases/faults/humerus-false-joint-three-plans.json"));
+    Improvement walk =
+        new Improver(RULES, UsualShelf.shelf(), FEW, judged -> {})
+            .improve(file, "plan-a")
+            .orElseThrow();
+
+    assertThat(walk.outcome()).isEqualTo(Improvement.Outcome.NONE);
+    assertThat(walk.leavesInfectionOpen()).isTrue();
+    assertThat(ImprovementText.render(walk, VERSIONS))
+        .containsSubsequence("NONE FOUND", "INFECTION FIRST", "STEPS, IN ORDER");
+    assertThat(walk("clavicle-sound-plate-weak-host").leavesInfectionOpen()).isFalse();
+  }
+
+  @Test
   void a_step_that_opens_something_is_followed_at_once_by_one_that_closes_it() {
     assertThat(walk("tibia-minimum-set").steps())
         .extracting(Improvement.Step::move)
