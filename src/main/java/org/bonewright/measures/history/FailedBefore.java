@@ -2,6 +2,8 @@ package org.bonewright.measures.history;
 
 import java.util.List;
 import java.util.Optional;
+import org.bonewright.casefile.Answer;
+import org.bonewright.casefile.Operation;
 import org.bonewright.casefile.Outcome;
 import org.bonewright.measures.Definition;
 import org.bonewright.measures.Measure;
@@ -31,7 +33,8 @@ final class FailedBefore implements Measure {
     if (before.isEmpty()) {
       return Reading.word("no", "no operation before");
     }
-    if (!meansToUnite(scene)) {
+    Answer means = meansToUnite(scene);
+    if (means == Answer.NO) {
       return Reading.word("no", "neither metal nor graft put in, no bolt taken out");
     }
     String id = before.get().operation().id();
@@ -40,19 +43,32 @@ final class FailedBefore implements Measure {
       return Reading.unknown(
           scene.missingInCase(id + "/outcome/result", "What became of " + id + "?"));
     }
-    return result.get() == Outcome.Result.FAILED
+    if (result.get() != Outcome.Result.FAILED) {
+      return Reading.word("no", id + " " + Words.of(result.get()));
+    }
+    return means == Answer.YES
         ? Reading.word("yes", id + " failed")
-        : Reading.word("no", id + " " + Words.of(result.get()));
+        : Reading.unknown(scene.missing("biology", "Was graft put in, and which?"));
   }
 
-  private static boolean meansToUnite(Scene scene) {
-    return scene.subject().steps().stream()
-        .anyMatch(
-            step ->
-                step.fixation().map(put -> !put.isEmpty()).orElse(true)
-                    || step.biology().map(grafts -> !grafts.isEmpty()).orElse(false)
-                    || step.removed().stream()
-                        .flatMap(List::stream)
-                        .anyMatch(removal -> !removal.bolts().isEmpty()));
+  /**
+   * Graft of which the past says nothing may have been put in; what a plan does not name is not.
+   */
+  private static Answer meansToUnite(Scene scene) {
+    List<Operation> steps = scene.subject().steps();
+    if (steps.stream().anyMatch(FailedBefore::certainlyMeansTo)) {
+      return Answer.YES;
+    }
+    return !scene.subject().planned() && steps.stream().anyMatch(step -> step.biology().isEmpty())
+        ? Answer.UNKNOWN
+        : Answer.NO;
+  }
+
+  private static boolean certainlyMeansTo(Operation step) {
+    return step.fixation().map(put -> !put.isEmpty()).orElse(true)
+        || step.biology().map(grafts -> !grafts.isEmpty()).orElse(false)
+        || step.removed().stream()
+            .flatMap(List::stream)
+            .anyMatch(removal -> !removal.bolts().isEmpty());
   }
 }

@@ -37,4 +37,26 @@ class ConventionalStrippedTest {
     assertThat(Taken.of(ID, text)).isEqualTo("unknown, ask op-1/fixation/plate-1/screws");
     assertThat(Taken.of(ID, CaseText.nailed())).isEqualTo("no fact");
   }
+
+  private static CaseText twoPlates(String second) {
+    return CaseText.plated()
+        .at(
+            "/operations/0",
+            "{fixation: [{kind: 'plate', id: 'plate-1', holes: 10, screws:"
+                + " [{at: [1, 3, 8, 10], type: 'cortical'}]},"
+                + " {kind: 'plate', id: 'plate-2', holes: 6"
+                + second
+                + "}]}");
+  }
+
+  @Test
+  void the_screws_of_every_plate_must_be_known_but_one_that_stripped_is_enough() {
+    assertThat(Taken.of(ID, twoPlates(""))).isEqualTo("unknown, ask op-1/fixation/plate-2/screws");
+    assertThat(Taken.of(ID, twoPlates(", screws: [{at: [1, 6], type: 'cortical'}]")))
+        .isEqualTo("no fact");
+    assertThat(
+            Taken.of(
+                ID, twoPlates(", screws: [{at: [1, 6], type: 'cortical', state: 'stripped'}]")))
+        .isEqualTo("yes fact");
+  }
 }

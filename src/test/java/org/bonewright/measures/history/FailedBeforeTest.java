@@ -39,6 +39,21 @@ class FailedBeforeTest {
   }
 
   @Test
+  void an_operation_that_does_not_say_whether_it_grafted_may_have_been_one() {
+    CaseText text =
+        CaseText.bare()
+            .with(
+                """
+                {operations: [
+                  {id: 'op-1', outcome: {result: 'failed', mode: 'infection'}},
+                  {id: 'op-2', fixation: []}]}
+                """);
+    assertThat(Taken.of("failed-before", text)).isEqualTo("unknown, ask op-2/biology");
+    assertThat(Taken.of("failed-before", text.at("/operations/1", "{biology: []}")))
+        .isEqualTo("no fact");
+  }
+
+  @Test
   void looks_past_a_stage_that_did_what_it_was_for() {
     CaseText text =
         CaseText.bare()
