@@ -15,13 +15,9 @@ class ImproveCommandTest {
   private static final String FEMUR = "cases/demo/femur-three-operations/case.json";
   private static final String CLAVICLE = "cases/demo/clavicle-sound-plate-weak-host/case.json";
 
-  private static Answer run(String... args) {
-    return Answer.run(args);
-  }
-
   @Test
   void a_plan_that_can_be_mended_leaves_with_zero() {
-    Answer answer = run("improve", FEMUR);
+    Answer answer = Answer.run("improve", FEMUR);
 
     assertThat(answer.code()).isZero();
     assertThat(answer.out()).contains("FOUND: with 1 step", "five deep samples");
@@ -30,7 +26,7 @@ class ImproveCommandTest {
 
   @Test
   void a_plan_that_cannot_leaves_with_one_and_says_why() {
-    Answer answer = run("improve", CLAVICLE);
+    Answer answer = Answer.run("improve", CLAVICLE);
 
     assertThat(answer.code()).isEqualTo(1);
     assertThat(answer.out()).contains("NONE FOUND", "why it stays: The patient is treated");
@@ -38,13 +34,13 @@ class ImproveCommandTest {
 
   @Test
   void a_site_file_brings_its_limits_and_its_shelf() {
-    Answer answer = run("improve", FEMUR, "--site", "sites/example.json");
+    Answer answer = Answer.run("improve", FEMUR, "--site", "sites/example.json");
 
     assertThat(answer.code()).isZero();
     assertThat(answer.out())
         .contains(
             "Screws reach through the far cortex (major)", "usual sizes", "site example-district");
-    assertThat(run("improve", FEMUR, "--site", "sites/shelf-example.json").out())
+    assertThat(Answer.run("improve", FEMUR, "--site", "sites/shelf-example.json").out())
         .contains("new implants from: example-small-hospital")
         .contains(
             "NOT ON THIS SHELF: plan-a/stage-1: plate-1, 12-hole large fragment broad locking");
@@ -52,7 +48,7 @@ class ImproveCommandTest {
 
   @Test
   void the_shelf_of_a_site_file_is_shown_by_the_command_that_checks_it() {
-    Answer answer = run("site", "sites/shelf-example.json");
+    Answer answer = Answer.run("site", "sites/shelf-example.json");
 
     assertThat(answer.code()).isZero();
     assertThat(answer.out())
@@ -62,7 +58,7 @@ class ImproveCommandTest {
   @Test
   void json_goes_whole_to_a_file(@TempDir Path folder) throws IOException {
     Path file = folder.resolve("options.json");
-    Answer answer = run("improve", FEMUR, "--format", "json", "--output", file.toString());
+    Answer answer = Answer.run("improve", FEMUR, "--format", "json", "--output", file.toString());
 
     assertThat(answer.code()).isZero();
     assertThat(answer.out()).isEmpty();
@@ -71,7 +67,7 @@ class ImproveCommandTest {
 
   @Test
   void a_plan_that_is_not_there_is_refused_with_those_that_are() {
-    Answer answer = run("improve", FEMUR, "--plan", "plan-z");
+    Answer answer = Answer.run("improve", FEMUR, "--plan", "plan-z");
 
     assertThat(answer.code()).isEqualTo(2);
     assertThat(answer.err()).contains("There is no plan plan-z", "It has: plan-a.");
@@ -79,7 +75,7 @@ class ImproveCommandTest {
 
   @Test
   void a_case_without_a_plan_is_refused() {
-    Answer answer = run("improve", "cases/bases/tibia-bridging-plate-fresh.json");
+    Answer answer = Answer.run("improve", "cases/bases/tibia-bridging-plate-fresh.json");
 
     assertThat(answer.code()).isEqualTo(2);
     assertThat(answer.err()).contains("no plan with a stage");
@@ -88,7 +84,7 @@ class ImproveCommandTest {
   @ParameterizedTest
   @ValueSource(strings = {"0", "-3", "5001", "many"})
   void a_number_of_tries_that_is_none_is_refused(String tries) {
-    Answer answer = run("improve", FEMUR, "--tries", tries);
+    Answer answer = Answer.run("improve", FEMUR, "--tries", tries);
 
     assertThat(answer.code()).isEqualTo(2);
     assertThat(answer.err()).contains("--tries", tries);
@@ -98,14 +94,14 @@ class ImproveCommandTest {
   void an_unusable_case_or_site_lists_its_problems(@TempDir Path folder) throws IOException {
     Path broken = folder.resolve("case.json");
     Files.writeString(broken, Files.readString(Path.of(FEMUR)).replace("\"left\"", "\"lefft\""));
-    assertThat(run("improve", broken.toString()).code()).isEqualTo(2);
-    assertThat(run("improve", broken.toString()).err()).contains("/bone/side");
-    assertThat(run("improve", FEMUR, "--site", CLAVICLE).code()).isEqualTo(2);
+    assertThat(Answer.run("improve", broken.toString()).code()).isEqualTo(2);
+    assertThat(Answer.run("improve", broken.toString()).err()).contains("/bone/side");
+    assertThat(Answer.run("improve", FEMUR, "--site", CLAVICLE).code()).isEqualTo(2);
   }
 
   @Test
   void help_says_what_the_exit_codes_mean() {
-    assertThat(run("improve", "--help").out().replaceAll("\\s+", " "))
+    assertThat(Answer.run("improve", "--help").out().replaceAll("\\s+", " "))
         .contains("Options to discuss, not orders", "none was found; why is told", "--tries");
   }
 }
