@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,7 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.function.Function;
-import java.util.stream.Collectors;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -47,12 +48,9 @@ class IgnoranceTest {
           "/findings.*",
           // A table, or a dimension stated elsewhere, steps in: load, bone, plate, screw, canal.
           "/loads.*",
-          "/patient/weightKg",
           "/bone/quality.*",
           "/bone/sections.*",
           ".*/(diameterMm|spacingMm|reamedMm)",
-          // The zone that its holes straddle tells where a plate lies, too.
-          ".*/place/firstHoleMm",
           // A row without holes is no row, and a lag screw that names no plate hole lies beside it.
           ".*/screws/\\d+/at",
           ".*/(throughPlate|hole)",
@@ -71,20 +69,30 @@ class IgnoranceTest {
           // fixed the bone.
           "/operations/\\d+/fixation");
 
-  private static final List<CaseText> CASES = cases();
+  private static final List<CaseText> CASES = cases(file -> true);
 
-  private static List<CaseText> cases() {
+  /**
+   * The cases that are wrong on purpose are left out of the comparison before and after a field is
+   * taken out. There it fails, for known faults: zone and plates are laid by each other, and of two
+   * plates the longest is judged, as far as lengths are told; where one of these is not, another
+   * dimension or the other plate steps in, and may be told more exactly.
+   */
+  private static final List<CaseText> NOT_WRONG_ON_PURPOSE =
+      cases(file -> !file.startsWith(Path.of("cases", "faults")));
+
+  private static List<CaseText> cases(Predicate<Path> wanted) {
     List<CaseText> cases = new ArrayList<>();
     cases.add(CaseText.plated().redone("plate-broken-at-empty-hole"));
     cases.add(CaseText.nailed().redone("bolt-broken"));
     MeasureCatalogueTest.caseFiles().stream()
+        .filter(wanted)
         .map(IgnoranceTest::text)
         .filter(text -> text.read().caseFile().isPresent())
         .forEach(cases::add);
     return cases.stream().flatMap(text -> Stream.of(text, vague(text))).toList();
   }
 
-  private static CaseText text(java.nio.file.Path file) {
+  private static CaseText text(Path file) {
     try {
       return CaseText.of(Files.readString(file));
     } catch (IOException exception) {
@@ -119,7 +127,16 @@ class IgnoranceTest {
 
   @Provide
   Arbitrary<CaseText> thinned() {
-    return Arbitraries.of(CASES)
+    return thinned(CASES);
+  }
+
+  @Provide
+  Arbitrary<CaseText> thinnedButNotWrong() {
+    return thinned(NOT_WRONG_ON_PURPOSE);
+  }
+
+  private static Arbitrary<CaseText> thinned(List<CaseText> cases) {
+    return Arbitraries.of(cases)
         .flatMap(
             text ->
                 Arbitraries.randomValue(Function.<Random>identity())
@@ -145,29 +162,13 @@ class IgnoranceTest {
 
   @Property(tries = 60, seed = "20260102")
   void no_reading_becomes_more_certain_when_one_more_field_is_absent(
-      @ForAll("thinned") CaseText text) {
+      @ForAll("thinnedButNotWrong") CaseText text) {
     Map<String, Reading> before = readings(text.file());
     for (String pointer : text.pointers()) {
-      if (!pointer.matches(TELLS_BY_ITS_ABSENCE) && !makesAnotherPlateTheLongest(text, pointer)) {
+      if (!pointer.matches(TELLS_BY_ITS_ABSENCE)) {
         without(text, pointer).ifPresent(less -> lessCertain(before, less.file(), pointer));
       }
     }
-  }
-
-  /**
-   * Of two plates the one that is the longest, as far as is known, is the one that is judged. Where
-   * less is known of its length that may be the other, of which more is told: a known fault.
-   */
-  private static boolean makesAnotherPlateTheLongest(CaseText text, String pointer) {
-    return pointer.matches(".*/fixation/\\d+/(family|lengthMm|holes)")
-        && text.pointers().stream()
-            .filter(field -> field.endsWith("/kind"))
-            .filter(field -> text.tree().at(field).asString("").equals("plate"))
-            .map(field -> field.replaceFirst("/\\d+/kind$", ""))
-            .collect(Collectors.groupingBy(Function.identity(), Collectors.counting()))
-            .values()
-            .stream()
-            .anyMatch(plates -> plates > 1);
   }
 
   @Test
