@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import org.bonewright.casefile.Plate;
+import org.bonewright.measures.Words;
 import org.bonewright.shelf.PlateSizes;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -53,8 +54,8 @@ record FreshPlate(PlateSizes sizes, int holes, JsonNode surface, boolean locking
         JSON.createObjectNode()
             .put("id", id)
             .put("kind", "plate")
-            .put("family", Words.of(sizes.family()))
-            .put("material", Words.of(sizes.material()));
+            .put("family", Words.written(sizes.family()))
+            .put("material", Words.written(sizes.material()));
     plate.set("surface", surface);
     plate.put("holes", holes).put("lengthMm", lengthMm());
     ObjectNode place = plate.putObject("place");
@@ -95,9 +96,9 @@ record FreshPlate(PlateSizes sizes, int holes, JsonNode surface, boolean locking
   String inWords() {
     return holes
         + "-hole "
-        + Words.said(sizes.family())
+        + Words.of(sizes.family())
         + " plate ("
-        + Words.number(lengthMm())
+        + FileWords.number(lengthMm())
         + " mm) on the "
         + Plates.surface(surface)
         + " surface";

@@ -2,6 +2,7 @@ package org.bonewright.change;
 
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import org.bonewright.measures.Words;
 import org.bonewright.shelf.StrutSizes;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
@@ -65,11 +66,11 @@ final class LineMoves {
     return Edit.of(
         stage,
         "a strut ("
-            + Words.said(sizes.origin())
+            + Words.of(sizes.origin())
             + ") of "
-            + Words.number(outer)
+            + FileWords.number(outer)
             + " × "
-            + Words.number(length)
+            + FileWords.number(length)
             + " mm in the canal",
         changed ->
             ((ArrayNode) changed.path("fixation"))
@@ -77,7 +78,7 @@ final class LineMoves {
                 .put("id", StageParts.freeName(stage, "strut"))
                 .put("kind", "strut")
                 .put("where", "intramedullary")
-                .put("origin", Words.of(sizes.origin()))
+                .put("origin", Words.written(sizes.origin()))
                 .put("fromMm", middle - length / 2)
                 .put("toMm", middle + length / 2)
                 .put("outerMm", outer));
@@ -156,7 +157,7 @@ final class LineMoves {
                     Edit.of(
                         stage,
                         "a lag screw of "
-                            + Words.number(mm)
+                            + FileWords.number(mm)
                             + " mm square to the line, with a gliding hole",
                         changed ->
                             ((ArrayNode) changed.path("fixation"))

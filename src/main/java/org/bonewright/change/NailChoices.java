@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.bonewright.casefile.BoneName;
+import org.bonewright.measures.Words;
 import org.bonewright.shelf.NailSizes;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
@@ -62,9 +63,9 @@ final class NailChoices {
     return Edit.of(
         stage,
         "instead of the plate a nail of "
-            + Words.number(outer)
+            + FileWords.number(outer)
             + " × "
-            + Words.number(length)
+            + FileWords.number(length)
             + " mm, reamed, two bolts at each end, locked statically",
         changed -> {
           ArrayNode before = (ArrayNode) stage.path("fixation");
@@ -88,7 +89,7 @@ final class NailChoices {
             .put("kind", NAIL)
             .put("outerMm", outer)
             .put("lengthMm", length)
-            .put("material", Words.of(sizes.material()))
+            .put("material", Words.written(sizes.material()))
             .put("entry", "antegrade")
             .put("reamedMm", outer + OVER)
             .put("locking", "static");
@@ -128,7 +129,7 @@ final class NailChoices {
                           i,
                           StageParts.name(StageParts.implant(stage, i))
                               + " of "
-                              + Words.number(mm)
+                              + FileWords.number(mm)
                               + " mm, its far bolts moved along",
                           nail -> lengthen(nail, mm - now)));
         });
@@ -163,7 +164,7 @@ final class NailChoices {
                       Edit.of(
                           stage,
                           i,
-                          "bolts of " + Words.number(mm) + " mm in " + StageParts.name(nail),
+                          "bolts of " + FileWords.number(mm) + " mm in " + StageParts.name(nail),
                           changed ->
                               StageParts.each(changed.path("bolts"))
                                   .filter(b -> StageParts.number(b.path("diameterMm")) < mm)

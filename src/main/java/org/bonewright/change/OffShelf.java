@@ -3,6 +3,7 @@ package org.bonewright.change;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.bonewright.measures.Words;
 import org.bonewright.shelf.NailSizes;
 import org.bonewright.shelf.UsualShelf;
 import tools.jackson.databind.JsonNode;
@@ -42,7 +43,7 @@ final class OffShelf {
     return Plates.family(plate)
         .filter(
             family -> setting.shelf().plates(family).filter(s -> has(s.holes(), holes)).isEmpty())
-        .map(family -> StageParts.name(plate) + ", " + holes + "-hole " + Words.said(family));
+        .map(family -> StageParts.name(plate) + ", " + holes + "-hole " + Words.of(family));
   }
 
   private static boolean has(List<Integer> kept, int holes) {
@@ -61,9 +62,9 @@ final class OffShelf {
         : Optional.of(
             StageParts.name(nail)
                 + ", nail of "
-                + Words.number(StageParts.number(nail.path("outerMm")))
+                + FileWords.number(StageParts.number(nail.path("outerMm")))
                 + " × "
-                + Words.number(StageParts.number(nail.path("lengthMm")))
+                + FileWords.number(StageParts.number(nail.path("lengthMm")))
                 + " mm");
   }
 

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.bonewright.casefile.BoneName;
 import org.bonewright.casefile.Direction;
 import org.bonewright.casefile.Plate;
+import org.bonewright.measures.Words;
 import org.bonewright.shelf.PlateSizes;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
@@ -168,7 +169,7 @@ final class PlateChoices {
   private static OptionalDouble degrees(JsonNode surface) {
     return surface.isNumber()
         ? OptionalDouble.of(surface.asDouble())
-        : Words.of(Direction.Named.class, surface)
+        : FileWords.constant(Direction.Named.class, surface)
             .map(named -> OptionalDouble.of(named.direction().degrees()))
             .orElse(OptionalDouble.empty());
   }
@@ -178,7 +179,7 @@ final class PlateChoices {
     double turned = (degrees % 360 + 360) % 360;
     for (Direction.Named named : Direction.Named.values()) {
       if (named.direction().degrees() == turned) {
-        return JsonNodeFactory.instance.stringNode(Words.of(named));
+        return JsonNodeFactory.instance.stringNode(Words.written(named));
       }
     }
     return JsonNodeFactory.instance.numberNode(turned);

@@ -12,7 +12,7 @@ final class Plates {
 
   /** Return the family of a plate, where it is told. */
   static Optional<Plate.Family> family(JsonNode plate) {
-    return Words.of(Plate.Family.class, plate.path("family"));
+    return FileWords.constant(Plate.Family.class, plate.path("family"));
   }
 
   /** Return whether the holes of a family take locking screws. */
@@ -23,7 +23,7 @@ final class Plates {
   /** Return a surface in words. */
   static String surface(JsonNode surface) {
     return surface.isNumber()
-        ? Words.number(surface.asDouble()) + "-degree"
+        ? FileWords.number(surface.asDouble()) + "-degree"
         : surface.asString("").replace('-', ' ');
   }
 

@@ -23,7 +23,7 @@ record Setting(JsonNode root, Shelf shelf) {
 
   /** Return the bone, where its name is one that is known. */
   Optional<BoneName> bone() {
-    return Words.of(BoneName.class, root.path("bone").path("name"));
+    return FileWords.constant(BoneName.class, root.path("bone").path("name"));
   }
 
   /** Return whether it is a bone of the arm. */

@@ -2,8 +2,6 @@ package org.bonewright.principles;
 
 import java.util.DoubleSummaryStatistics;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.bonewright.bone.Dimension;
 
 /**
@@ -11,8 +9,6 @@ import org.bonewright.bone.Dimension;
  * five where the hospital asks for three would contradict the verdict beside it.
  */
 public final class Remedy {
-
-  private static final Pattern SLOT = Pattern.compile("\\{([a-zA-Z][a-zA-Z0-9]*)}");
 
   private Remedy() {}
 
@@ -36,8 +32,7 @@ public final class Remedy {
   }
 
   private static String filled(Card card, Limits limits) {
-    return SLOT.matcher(card.remedy())
-        .replaceAll(slot -> Matcher.quoteReplacement(limits.of(slot.group(1)).numbers()));
+    return Slots.filled(card.remedy(), limit -> limits.of(limit).numbers());
   }
 
   private static Dimension anywhere(Card card, String limit) {

@@ -6,15 +6,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.bonewright.bone.Dimension;
 import org.bonewright.measures.Definition;
 
 /** Puts a verdict into the words of its card. */
 public final class Wording {
-
-  private static final Pattern SLOT = Pattern.compile("\\{([a-zA-Z][a-zA-Z0-9]*)}");
 
   private static final String IT = "{it}";
 
@@ -98,9 +94,7 @@ public final class Wording {
   }
 
   private String filled(String text, Judgement judgement, String decided) {
-    Matcher slots = SLOT.matcher(text);
-    return slots.replaceAll(
-        slot -> Matcher.quoteReplacement(value(slot.group(1), judgement, decided)));
+    return Slots.filled(text, slot -> value(slot, judgement, decided));
   }
 
   private String value(String slot, Judgement judgement, String decided) {

@@ -1,10 +1,10 @@
 package org.bonewright.report;
 
 import java.util.List;
-import java.util.Locale;
 import org.bonewright.change.Improvement;
 import org.bonewright.change.PlanChange;
 import org.bonewright.change.Price;
+import org.bonewright.measures.Words;
 import org.bonewright.review.Review;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
@@ -41,9 +41,9 @@ public final class ImprovementJson {
     root.put("case", walk.reference())
         .put("invented", walk.invented())
         .put("plan", walk.plan())
-        .put("outcome", word(walk.outcome()))
+        .put("outcome", Words.written(walk.outcome()))
         .put("infectionFirst", walk.leavesInfectionOpen());
-    walk.shortness().ifPresent(known -> root.put("shortness", word(known)));
+    walk.shortness().ifPresent(known -> root.put("shortness", Words.written(known)));
     root.put("judged", walk.judged()).put("most", walk.most()).put("shelf", walk.shelf());
     walk.notKept().forEach(root.putArray("notKept")::add);
     steps(root.putArray("steps"), walk.steps());
@@ -105,9 +105,5 @@ public final class ImprovementJson {
         .put("graftMl", price.graftMl());
     price.strippedPercent().ifPresent(percent -> node.put("strippedPercent", percent));
     node.put("limitedDays", price.limitedDays());
-  }
-
-  private static String word(Enum<?> constant) {
-    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 }

@@ -1,9 +1,9 @@
 package org.bonewright.report;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import org.bonewright.bone.Dimension;
+import org.bonewright.measures.Words;
 import org.bonewright.shelf.Shelf;
 
 /** The implants that are kept, as text. */
@@ -21,9 +21,9 @@ public final class ShelfText {
             sizes ->
                 page.hanging(
                     "  plate  ",
-                    words(sizes.family())
+                    Words.of(sizes.family())
                         + ", "
-                        + words(sizes.material())
+                        + Words.of(sizes.material())
                         + ": "
                         + sizes.holes().stream()
                             .map(String::valueOf)
@@ -35,9 +35,9 @@ public final class ShelfText {
             sizes ->
                 page.hanging(
                     "  nail   ",
-                    words(sizes.bone())
+                    Words.of(sizes.bone())
                         + ", "
-                        + words(sizes.material())
+                        + Words.of(sizes.material())
                         + ": "
                         + mm(sizes.outerMm())
                         + "; lengths "
@@ -50,7 +50,7 @@ public final class ShelfText {
             sizes ->
                 page.hanging(
                     "  strut  ",
-                    words(sizes.origin())
+                    Words.of(sizes.origin())
                         + ": "
                         + mm(sizes.outerMm())
                         + "; lengths "
@@ -68,9 +68,5 @@ public final class ShelfText {
 
   private static String mm(List<Double> sizes) {
     return sizes.stream().map(Dimension::number).collect(Collectors.joining(", ")) + " mm";
-  }
-
-  private static String words(Enum<?> constant) {
-    return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 }

@@ -3,10 +3,10 @@ package org.bonewright.site;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import org.bonewright.casefile.reading.Problem;
 import org.bonewright.casefile.reading.ReadPart;
+import org.bonewright.measures.Words;
 import org.bonewright.shelf.NailSizes;
 import org.bonewright.shelf.PlateSizes;
 import org.bonewright.shelf.StrutSizes;
@@ -25,15 +25,15 @@ final class ShelfCheck {
   /** Take a record of the file; what is no part of a shelf is left alone. */
   void take(ReadPart part) {
     if (part.value() instanceof PlateSizes sizes) {
-      once(part, "family", "plates of " + word(sizes.family()));
+      once(part, "family", "plates of " + Words.written(sizes.family()));
       sizes(part, "holes", sizes.holes());
     } else if (part.value() instanceof NailSizes sizes) {
-      once(part, "bone", "nails for the " + word(sizes.bone()));
+      once(part, "bone", "nails for the " + Words.written(sizes.bone()));
       sizes(part, "outerMm", sizes.outerMm());
       sizes(part, "lengthMm", sizes.lengthMm());
       sizes(part, "boltMm", sizes.boltMm());
     } else if (part.value() instanceof StrutSizes sizes) {
-      once(part, "origin", "struts, " + word(sizes.origin()));
+      once(part, "origin", "struts, " + Words.written(sizes.origin()));
       sizes(part, "outerMm", sizes.outerMm());
       sizes(part, "lengthMm", sizes.lengthMm());
     } else if (part.value() instanceof ShelfList list
@@ -54,9 +54,5 @@ final class ShelfCheck {
     } else if (new HashSet<>(sizes).size() < sizes.size()) {
       problems.add(part.error(field, "a size twice", "each size once"));
     }
-  }
-
-  private static String word(Enum<?> constant) {
-    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 }

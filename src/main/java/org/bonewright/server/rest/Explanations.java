@@ -2,8 +2,6 @@ package org.bonewright.server.rest;
 
 import java.util.List;
 import org.bonewright.casefile.CaseFile;
-import org.bonewright.casefile.checking.Intake;
-import org.bonewright.casefile.reading.Reading;
 import org.bonewright.change.ChangeFinder;
 import org.bonewright.change.PlanChange;
 import org.bonewright.review.Explainer;
@@ -38,8 +36,7 @@ class Explanations {
     if (rulebook.rules().card(principle).isEmpty()) {
       throw new UnknownPrinciple(principle);
     }
-    Reading reading = new Intake().read(body);
-    CaseFile caseFile = reading.caseFile().orElseThrow(() -> new UnusableCase(reading.problems()));
+    CaseFile caseFile = SentCase.of(body);
     Explainer.Explained explained = explainer.of(caseFile);
     List<Explanation> found = explained.on(principle, on);
     if (found.isEmpty()) {

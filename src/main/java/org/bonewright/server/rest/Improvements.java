@@ -3,8 +3,6 @@ package org.bonewright.server.rest;
 import java.util.List;
 import java.util.Optional;
 import org.bonewright.casefile.CaseFile;
-import org.bonewright.casefile.checking.Intake;
-import org.bonewright.casefile.reading.Reading;
 import org.bonewright.change.Improvement;
 import org.bonewright.change.Improver;
 import org.bonewright.review.Review;
@@ -32,8 +30,7 @@ class Improvements {
    * @throws UnknownPlan if there is no such plan, or none is named and none chosen
    */
   Improvement of(byte[] body, Optional<String> plan) throws UnusableCase, UnknownPlan {
-    Reading reading = new Intake().read(body);
-    CaseFile caseFile = reading.caseFile().orElseThrow(() -> new UnusableCase(reading.problems()));
+    CaseFile caseFile = SentCase.of(body);
     List<String> plans = Improver.plans(caseFile);
     String wanted =
         plan.or(() -> Improver.usualPlan(caseFile))

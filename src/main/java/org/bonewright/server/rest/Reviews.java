@@ -49,7 +49,7 @@ public class Reviews {
    */
   Review review(byte[] body, Optional<String> profile) throws UnusableCase, UnknownProfile {
     Profile shown = profile(profile);
-    return reviewer.review(caseFile(body), shown);
+    return reviewer.review(SentCase.of(body), shown);
   }
 
   /**
@@ -61,13 +61,8 @@ public class Reviews {
    */
   String page(byte[] body, Optional<String> profile) throws UnusableCase, UnknownProfile {
     Profile shown = profile(profile);
-    CaseFile caseFile = caseFile(body);
+    CaseFile caseFile = SentCase.of(body);
     return ReviewPage.render(caseFile, reviewer.review(caseFile, shown));
-  }
-
-  private CaseFile caseFile(byte[] body) throws UnusableCase {
-    Reading reading = read(body);
-    return reading.caseFile().orElseThrow(() -> new UnusableCase(reading.problems()));
   }
 
   /** Do everything that a request does, and keep nothing of it. */
