@@ -2,8 +2,6 @@ package org.bonewright.server.rest;
 
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.media.Content;
-import io.swagger.v3.oas.annotations.media.Schema;
-import io.swagger.v3.oas.annotations.parameters.RequestBody;
 import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.servlet.http.HttpServletRequest;
@@ -43,24 +41,12 @@ class ExplanationResource {
               + " Where a plan is named and the principle is judged on its stages, there is one"
               + " explanation for each. With changes=true the moves that the principle names are"
               + " tried on the plan, which takes some seconds. With Accept text/plain the text. Decision support, not a"
-              + " decision.",
-      requestBody =
-          @RequestBody(
-              required = true,
-              description = "A case file, at most 1 MB; its schema is served at /api/schema/case.",
-              content = @Content(schema = @Schema(type = "object"))))
+              + " decision.")
+  @TakesCase
   @ApiResponse(responseCode = "200", description = "The explanation.")
   @ApiResponse(
       responseCode = "404",
       description = "There is no such principle, or it is not judged there; where it is, is told.",
-      content = @Content(mediaType = MediaType.APPLICATION_PROBLEM_JSON_VALUE))
-  @ApiResponse(
-      responseCode = "413",
-      description = "More than 1 MB.",
-      content = @Content(mediaType = MediaType.APPLICATION_PROBLEM_JSON_VALUE))
-  @ApiResponse(
-      responseCode = "422",
-      description = "The case cannot be used; every problem is listed with its place.",
       content = @Content(mediaType = MediaType.APPLICATION_PROBLEM_JSON_VALUE))
   ResponseEntity<byte[]> json(
       HttpServletRequest request,

@@ -2,8 +2,6 @@ package org.bonewright.server.rest;
 
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.media.Content;
-import io.swagger.v3.oas.annotations.media.Schema;
-import io.swagger.v3.oas.annotations.parameters.RequestBody;
 import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.servlet.http.HttpServletRequest;
@@ -38,24 +36,12 @@ class ImprovementResource {
               + " critical or major unmet, if there is one. Tells the steps, what each turns, the"
               + " price, what stays unmet and why, and what is to be found out. Only the plan is"
               + " changed, no fact. The case is not kept. It may take a minute or two. With Accept"
-              + " text/plain the text. Options to discuss, not orders.",
-      requestBody =
-          @RequestBody(
-              required = true,
-              description = "A case file, at most 1 MB; its schema is served at /api/schema/case.",
-              content = @Content(schema = @Schema(type = "object"))))
+              + " text/plain the text. Options to discuss, not orders.")
+  @TakesCase
   @ApiResponse(responseCode = "200", description = "What was found, or that nothing was, and why.")
   @ApiResponse(
       responseCode = "404",
       description = "The case has no such plan; those that it has are told.",
-      content = @Content(mediaType = MediaType.APPLICATION_PROBLEM_JSON_VALUE))
-  @ApiResponse(
-      responseCode = "413",
-      description = "More than 1 MB.",
-      content = @Content(mediaType = MediaType.APPLICATION_PROBLEM_JSON_VALUE))
-  @ApiResponse(
-      responseCode = "422",
-      description = "The case cannot be used; every problem is listed with its place.",
       content = @Content(mediaType = MediaType.APPLICATION_PROBLEM_JSON_VALUE))
   ResponseEntity<byte[]> json(
       HttpServletRequest request,

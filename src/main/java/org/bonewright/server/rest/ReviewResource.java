@@ -2,8 +2,6 @@ package org.bonewright.server.rest;
 
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.media.Content;
-import io.swagger.v3.oas.annotations.media.Schema;
-import io.swagger.v3.oas.annotations.parameters.RequestBody;
 import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.servlet.http.HttpServletRequest;
@@ -37,24 +35,12 @@ class ReviewResource {
           "Judges every operation and plan of the case against the principles. The case is not"
               + " kept. The answer is what the command line prints with --format json; with Accept"
               + " text/html a page to print, with text/plain the text. The profile says which"
-              + " principles are shown; all are judged. Decision support, not a decision.",
-      requestBody =
-          @RequestBody(
-              required = true,
-              description = "A case file, at most 1 MB; its schema is served at /api/schema/case.",
-              content = @Content(schema = @Schema(type = "object"))))
+              + " principles are shown; all are judged. Decision support, not a decision.")
+  @TakesCase
   @ApiResponse(responseCode = "200", description = "The review.")
   @ApiResponse(
       responseCode = "400",
       description = "There is no such profile; those that there are are named.",
-      content = @Content(mediaType = MediaType.APPLICATION_PROBLEM_JSON_VALUE))
-  @ApiResponse(
-      responseCode = "413",
-      description = "More than 1 MB.",
-      content = @Content(mediaType = MediaType.APPLICATION_PROBLEM_JSON_VALUE))
-  @ApiResponse(
-      responseCode = "422",
-      description = "The case cannot be used; every problem is listed with its place.",
       content = @Content(mediaType = MediaType.APPLICATION_PROBLEM_JSON_VALUE))
   ResponseEntity<byte[]> json(
       HttpServletRequest request,
