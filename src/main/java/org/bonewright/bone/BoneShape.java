@@ -59,6 +59,22 @@ public final class BoneShape {
     return over(level, this::outerAt);
   }
 
+  /**
+   * Return the outer diameter in mm at the middle of a zone; that of the whole shaft where the
+   * level is not known.
+   */
+  public Dimension outerAt(FractureZone zone) {
+    return zone.centre().map(this::outerAt).orElseGet(this::outerAtShaft);
+  }
+
+  /**
+   * Return the diameter of the canal in mm at the middle of a zone; that of the isthmus where the
+   * level is not known.
+   */
+  public Dimension canalAt(FractureZone zone) {
+    return zone.centre().map(level -> over(level, this::canalAt)).orElseGet(this::isthmus);
+  }
+
   /** Return the thickness of the cortex in mm somewhere between two levels in mm. */
   public Dimension cortexAt(Dimension level) {
     return over(level, this::cortexAt);
@@ -71,16 +87,7 @@ public final class BoneShape {
         bone.sections().stream()
             .mapToDouble(section -> section.atMm().middle())
             .filter(section -> section > level.min() && section < level.max());
-    return DoubleStream.concat(ends, between)
-        .mapToObj(at)
-        .reduce(
-            (a, b) ->
-                new Dimension(
-                    Math.min(a.min(), b.min()),
-                    Math.max(a.max(), b.max()),
-                    a.assumed() || b.assumed(),
-                    a.basis()))
-        .orElseThrow();
+    return DoubleStream.concat(ends, between).mapToObj(at).reduce(Dimension::or).orElseThrow();
   }
 
   /**

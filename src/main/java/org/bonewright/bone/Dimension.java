@@ -59,6 +59,25 @@ public record Dimension(double min, double max, boolean assumed, String basis) {
         : new Dimension(0, Math.max(-min, max), assumed, basis);
   }
 
+  /** Return the range that holds both: it is one of the two, nobody knows which. */
+  public Dimension or(Dimension other) {
+    return new Dimension(
+        Math.min(min, other.min), Math.max(max, other.max), assumed || other.assumed, basis);
+  }
+
+  /**
+   * Return what the two ranges share, both being true of one thing; this one where they share
+   * nothing.
+   */
+  public Dimension within(Dimension other) {
+    double from = Math.max(min, other.min);
+    double to = Math.min(max, other.max);
+    if (from > to || (from == min && to == max)) {
+      return this;
+    }
+    return new Dimension(from, to, assumed || other.assumed, basis);
+  }
+
   /** Return the range moved by {@code by}. */
   public Dimension plus(double by) {
     return new Dimension(min + by, max + by, assumed, basis);

@@ -1,8 +1,6 @@
 package org.bonewright.bone;
 
-import java.util.List;
 import java.util.Optional;
-import org.bonewright.casefile.Resection;
 import org.bonewright.casefile.Zone;
 
 /**
@@ -25,23 +23,6 @@ public record FractureZone(Optional<Dimension> length, Optional<Dimension> centr
         zone.lengthMm().map(q -> Dimension.stated(q, "zone stated")).or(() -> between);
     Optional<Dimension> centre = from.flatMap(a -> to.map(b -> half(a.plus(b))));
     return new FractureZone(length, centre);
-  }
-
-  /**
-   * Return what is left of the zone once bone has been cut out: a resection that covers a known
-   * length shortens it by that much, to zero at the least. The centre stays, since levels are
-   * written as read at each operation.
-   */
-  public FractureZone after(List<Resection> resections) {
-    FractureZone left = this;
-    for (Resection resection : resections) {
-      Dimension cut =
-          notBelowZero(
-              Dimension.stated(resection.toMm(), "resection stated")
-                  .minus(Dimension.stated(resection.fromMm(), "resection stated")));
-      left = new FractureZone(left.length.map(l -> notBelowZero(l.minus(cut))), left.centre);
-    }
-    return left;
   }
 
   /** Return the same zone with a length of another origin. */

@@ -117,26 +117,26 @@ public final class PlacedPlate {
 
   /** Return the distance of a hole from the middle of the zone in mm, where it can be told. */
   public Optional<Dimension> distance(int hole) {
-    return spacing().flatMap(step -> measured(hole, step).or(() -> readOff(hole, step)));
+    return spacing().flatMap(step -> both(measured(hole, step), readOff(hole, step)));
   }
 
   /**
    * Return the level of a hole in mm from the landmark, where it can be told: from the level of the
-   * first hole, else from the middle of the zone.
+   * first hole, and from the middle of the zone.
    */
   public Optional<Dimension> level(int hole) {
-    if (hole == 1 && firstHole().isPresent()) {
-      return firstHole();
-    }
-    return spacing()
-        .flatMap(
-            step ->
-                firstHole()
-                    .map(first -> first.plus(times(step, hole - 1)))
-                    .or(
-                        () ->
-                            zone.centre()
-                                .flatMap(centre -> readOff(hole, step).map(centre::plus))));
+    Optional<Dimension> first =
+        hole == 1
+            ? firstHole()
+            : spacing().flatMap(step -> firstHole().map(at -> at.plus(times(step, hole - 1))));
+    Optional<Dimension> byZone =
+        spacing().flatMap(step -> zone.centre().flatMap(at -> readOff(hole, step).map(at::plus)));
+    return both(first, byZone);
+  }
+
+  /** Where a place is told in two ways both count, the first where they contradict each other. */
+  private static Optional<Dimension> both(Optional<Dimension> one, Optional<Dimension> other) {
+    return one.map(at -> other.map(at::within).orElse(at)).or(() -> other);
   }
 
   private Optional<Dimension> firstHole() {
@@ -176,7 +176,7 @@ public final class PlacedPlate {
     if (holesApart < 2 || zone.length().isEmpty()) {
       return fits;
     }
-    double radius = size().map(s -> s.screw() / 2).orElse(0.0);
+    double radius = size().map(PlateSize::screw).orElse(PlateSize.THICKEST_SCREW) / 2;
     double touches = zone.length().get().max() / 2 + radius - (holesApart / 2.0 - 1) * step.min();
     return Math.min(fits, Math.max(0, touches));
   }

@@ -21,6 +21,11 @@ public record PlateSize(
     double endOffset,
     boolean locking) {
 
+  /** The thinnest and the thickest screw of any plate, mm; from memory. */
+  public static final double THINNEST_SCREW = 2.7;
+
+  public static final double THICKEST_SCREW = 6.5;
+
   /** Return the dimensions of a family. */
   public static PlateSize of(Plate.Family family) {
     return switch (family) {

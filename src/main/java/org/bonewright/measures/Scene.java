@@ -37,6 +37,8 @@ public final class Scene {
   private final Ledger ledger;
   private final Map<Integer, List<Bite>> bites = new HashMap<>();
   private final Map<String, Object> derived = new HashMap<>();
+  private final List<PlacedPlate> plates;
+  private final List<Scene> byLongest;
 
   /** Set the scene for one subject. */
   public Scene(Subject subject, MeasureCatalogue catalogue) {
@@ -49,6 +51,26 @@ public final class Scene {
             subject.caseFile().patient().sex(),
             BoneGrades.possible(subject));
     this.ledger = Ledger.of(new Steps(subject).all(), bone);
+    List<PlacedPlate> laid = layPlates();
+    List<PlacedPlate> longest = LongestPlate.candidates(laid);
+    this.plates = laid.isEmpty() ? laid : LongestPlate.ordered(laid, longest.get(0));
+    this.byLongest =
+        longest.size() < 2
+            ? List.of()
+            : longest.stream()
+                .map(first -> new Scene(this, LongestPlate.ordered(laid, first)))
+                .toList();
+  }
+
+  /** Set the same scene once more with its plates in this order, the longest known. */
+  private Scene(Scene whole, List<PlacedPlate> plates) {
+    this.subject = whole.subject;
+    this.catalogue = whole.catalogue;
+    this.construct = whole.construct;
+    this.bone = whole.bone;
+    this.ledger = whole.ledger;
+    this.plates = plates;
+    this.byLongest = List.of();
   }
 
   /** Return the subject. */
@@ -181,19 +203,19 @@ public final class Scene {
     return subject.upToHere().stream().takeWhile(operation -> !operation.id().equals(by)).toList();
   }
 
-  /** Return the plates of the construct, laid over the zone; the longest first. */
+  /**
+   * Return the plates of the construct, laid over the zone; the longest first. A measure finds them
+   * in such an order even where nobody knows which is the longest: it is taken once for each that
+   * may be.
+   */
   public List<PlacedPlate> plates() {
-    return once("plates", this::layPlates);
+    return plates;
   }
 
   private List<PlacedPlate> layPlates() {
     FractureZone zone = zone();
     return construct.of(Plate.class).stream()
         .map(plate -> new PlacedPlate(plate, zone, lagHoles(plate)))
-        .sorted(
-            java.util.Comparator.comparingDouble(
-                    (PlacedPlate p) -> p.length().map(l -> l.middle()).orElse(0.0))
-                .reversed())
         .toList();
   }
 
@@ -283,10 +305,19 @@ public final class Scene {
     if (!underWay.add(measure)) {
       throw new IllegalStateException("measures in a circle: " + underWay);
     }
-    Reading reading = catalogue.measure(measure).take(this);
+    Reading reading = take(catalogue.measure(measure));
     underWay.remove(measure);
     taken.put(measure, reading);
     return reading;
+  }
+
+  private Reading take(Measure measure) {
+    if (byLongest.isEmpty()) {
+      return measure.take(this);
+    }
+    String id = measure.definition().id();
+    return LongestPlate.oneOf(
+        byLongest.stream().map(scene -> scene.read(id)).toList(), LongestPlate.lengths(this));
   }
 
   /** Return whether a word measure certainly reads this word. */

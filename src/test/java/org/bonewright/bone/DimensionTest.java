@@ -16,6 +16,21 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class DimensionTest {
 
+  @Test
+  void one_of_two_ranges_is_anything_from_the_lower_to_the_higher_bound() {
+    assertThat(new Dimension(1, 2, false, "film").or(new Dimension(4, 6, true, "table")))
+        .isEqualTo(new Dimension(1, 6, true, "film"));
+  }
+
+  @Test
+  void two_ranges_of_one_thing_leave_what_they_share_and_the_first_where_that_is_nothing() {
+    Dimension film = new Dimension(1, 4, false, "film");
+    assertThat(film.within(new Dimension(3, 9, true, "table")))
+        .isEqualTo(new Dimension(3, 4, true, "film"));
+    assertThat(film.within(new Dimension(0, 5, true, "table"))).isEqualTo(film);
+    assertThat(film.within(new Dimension(5, 9, true, "table"))).isEqualTo(film);
+  }
+
   private static Dimension exact(double value) {
     return Dimension.stated(Quantity.of(value), "stated");
   }

@@ -2,10 +2,8 @@ package org.bonewright.bone;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
 import java.util.Optional;
 import org.bonewright.casefile.Quantity;
-import org.bonewright.casefile.Resection;
 import org.bonewright.casefile.Zone;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -18,10 +16,6 @@ class FractureZoneTest {
 
   private static FractureZone zone(double from, double to) {
     return zone(Quantity.of(from), Quantity.of(to));
-  }
-
-  private static Resection resection(double from, double to) {
-    return new Resection(Quantity.of(from), Quantity.of(to));
   }
 
   private static void spans(Optional<Dimension> dimension, double min, double max) {
@@ -75,43 +69,6 @@ class FractureZoneTest {
     void with_one_end_alone_nothing_is_known() {
       Zone oneEnd = new Zone(Optional.of(Quantity.of(168)), Optional.empty(), Optional.empty());
       assertThat(FractureZone.of(oneEnd)).isEqualTo(FractureZone.UNKNOWN);
-    }
-  }
-
-  @Nested
-  class AfterAResection {
-
-    @Test
-    void is_shorter_by_what_was_cut_out() {
-      // 28 - 6
-      FractureZone left = zone(168, 196).after(List.of(resection(176, 182)));
-      spans(left.length(), 22, 22);
-      spans(left.centre(), 182, 182);
-    }
-
-    @Test
-    void is_shorter_by_every_piece() {
-      spans(
-          zone(168, 196).after(List.of(resection(168, 172), resection(190, 196))).length(), 18, 18);
-    }
-
-    @Test
-    void has_no_length_left_where_more_was_cut_out() {
-      spans(zone(179, 181).after(List.of(resection(170, 190))).length(), 0, 0);
-    }
-
-    @Test
-    void an_uncertain_cut_leaves_an_uncertain_length() {
-      // 28 - (4 to 10)
-      Resection vague = new Resection(new Quantity(174, 176), new Quantity(180, 184));
-      spans(zone(168, 196).after(List.of(vague)).length(), 18, 24);
-    }
-
-    @Test
-    void is_as_it_was_where_nothing_was_cut_out() {
-      assertThat(zone(168, 196).after(List.of())).isEqualTo(zone(168, 196));
-      assertThat(FractureZone.UNKNOWN.after(List.of(resection(176, 182))))
-          .isEqualTo(FractureZone.UNKNOWN);
     }
   }
 }

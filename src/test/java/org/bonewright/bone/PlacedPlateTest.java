@@ -46,6 +46,31 @@ class PlacedPlateTest {
   }
 
   @Nested
+  class ByBoth {
+
+    private final PlacedPlate between = between(5, 6, TWO_MM);
+
+    @Test
+    void a_first_hole_that_is_a_range_is_narrowed_by_the_holes_either_side_of_the_zone() {
+      // hole 5 at 179 at most and hole 6 at 181 at least: hole 1 from 101 to 115
+      spans(between.level(1), 101, 115);
+      PlacedPlate both =
+          placed("{place: {zoneBetweenHoles: [5, 6], firstHoleMm: {min: 110, max: 130}}}", TWO_MM);
+      spans(both.level(1), 110, 115);
+      spans(both.distance(1), -70, -65);
+      assertThat(both.level(1).orElseThrow().assumed()).isTrue();
+    }
+
+    @Test
+    void a_first_hole_that_contradicts_them_counts() {
+      PlacedPlate both =
+          placed("{place: {zoneBetweenHoles: [5, 6], firstHoleMm: {min: 120, max: 130}}}", TWO_MM);
+      spans(both.level(1), 120, 130);
+      assertThat(both.level(1).orElseThrow().assumed()).isFalse();
+    }
+  }
+
+  @Nested
   class ByTheFirstHole {
 
     @Test

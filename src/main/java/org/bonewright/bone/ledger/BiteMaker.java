@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import org.bonewright.bone.BoneShape;
 import org.bonewright.bone.Dimension;
+import org.bonewright.bone.PlateSize;
 import org.bonewright.casefile.ScrewRow;
 
 /** Works out what one new screw finds. */
@@ -14,9 +15,6 @@ final class BiteMaker {
   private static final Dimension ALL = new Dimension(1, 1, false, "bone never drilled");
   private static final Dimension UNKNOWN_SHARE =
       Dimension.assumed(0, 1, "place of old tracks not known");
-
-  /** The thickest screw that an old track of unknown place may be of, mm. */
-  private static final double THICKEST = 6.5;
 
   private final Track screw;
   private final Optional<ScrewRow.Track> stated;
@@ -98,7 +96,8 @@ final class BiteMaker {
             .min()
             .orElseGet(
                 () -> spacings.stream().mapToDouble(s -> s.clearance().max()).max().orElse(0));
-    double least = allMet() ? min : Math.min(min, -(screw.diameter().max() + THICKEST) / 2);
+    double least =
+        allMet() ? min : Math.min(min, -(screw.diameter().max() + PlateSize.THICKEST_SCREW) / 2);
     boolean assumed = !allMet() || spacings.stream().anyMatch(s -> s.clearance().assumed());
     return Optional.of(new Dimension(least, max, assumed, "edge to edge on the outer surface"));
   }

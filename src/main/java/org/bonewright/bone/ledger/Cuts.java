@@ -191,14 +191,17 @@ public final class Cuts {
   /**
    * Return the zone once an operation has cut out and closed what it does: from the nearest to the
    * farthest of zone and cuts, less what was closed. Where the zone's levels are not known, only
-   * its length is followed.
+   * its length is followed: as much of it as can be is taken to lie in the cuts.
    */
   FractureZone zoneAfter(Operation operation, FractureZone found, int round) {
     List<Cut> here = all.stream().filter(cut -> cut.round() == round).toList();
     Optional<Dimension> centre = found.centre();
     Optional<Dimension> length = found.length();
-    if (here.isEmpty() || centre.isEmpty() || length.isEmpty()) {
-      return found.after(operation.resection().orElse(List.of()));
+    if (here.isEmpty() || length.isEmpty()) {
+      return found;
+    }
+    if (centre.isEmpty()) {
+      return found.withLength(lengthAfter(here, length.get()));
     }
     double fromMin = centre.get().min() - length.get().max() / 2;
     double fromMax = centre.get().max() - length.get().min() / 2;
@@ -226,5 +229,23 @@ public final class Cuts {
         Optional.of(
             new Dimension(Math.max(0, left.min()), Math.max(0, left.max()), assumed, left.basis())),
         Optional.of(new Dimension(sum.min() / 2, sum.max() / 2, assumed, sum.basis())));
+  }
+
+  /** Return what is left of a zone beside the cuts, and of the cuts themselves. */
+  private static Dimension lengthAfter(List<Cut> cuts, Dimension zone) {
+    Dimension cut = new Dimension(0, 0, false, "");
+    Dimension closed = cut;
+    for (Cut each : cuts) {
+      cut = cut.plus(notBelowZero(each.to().minus(each.from())));
+      closed = closed.plus(each.closed());
+    }
+    Dimension beside = notBelowZero(zone.minus(cut));
+    Dimension open = notBelowZero(cut.minus(closed));
+    return beside.plus(open).because("zone and resection stated");
+  }
+
+  private static Dimension notBelowZero(Dimension length) {
+    return new Dimension(
+        Math.max(0, length.min()), Math.max(0, length.max()), length.assumed(), length.basis());
   }
 }

@@ -7,6 +7,7 @@ import org.bonewright.bone.BoneShape;
 import org.bonewright.bone.Dimension;
 import org.bonewright.bone.FractureZone;
 import org.bonewright.bone.PlacedPlate;
+import org.bonewright.bone.PlateSize;
 import org.bonewright.bone.ThreadForm;
 import org.bonewright.casefile.Bolt;
 import org.bonewright.casefile.ExternalFixator;
@@ -94,7 +95,12 @@ final class TrackMaker {
                 placed
                     .size()
                     .map(s -> Dimension.assumed(s.screw(), s.screw(), "usual screw of the plate")))
-        .orElse(Dimension.assumed(2.7, 6.5, "plate screws of 2.7 to 6.5 mm"));
+        .orElseGet(
+            () ->
+                Dimension.assumed(
+                    PlateSize.THINNEST_SCREW,
+                    PlateSize.THICKEST_SCREW,
+                    "plate screws of 2.7 to 6.5 mm"));
   }
 
   private static Track.Reach reach(ScrewRow row) {
@@ -174,7 +180,7 @@ final class TrackMaker {
         Track.Kind.LAG_SCREW,
         level,
         lag.direction().or(() -> through.flatMap(p -> p.plate().surface())),
-        tilt(lag),
+        level.flatMap(entry -> lag.exitMm().map(exit -> tilt(entry, exit))).orElse(0.0),
         diameter,
         ThreadForm.of(ScrewRow.Type.CORTICAL, diameter.middle()).core(),
         Track.Reach.BOTH_CORTICES,
@@ -192,13 +198,9 @@ final class TrackMaker {
   }
 
   /** The lag screw runs from its entry to its exit, across the whole bone. */
-  private double tilt(LagScrew lag) {
-    if (lag.atMm().isEmpty() || lag.exitMm().isEmpty()) {
-      return 0;
-    }
-    double level = lag.atMm().get().middle();
-    double along = lag.exitMm().get().middle() - level;
-    return Math.toDegrees(Math.atan2(along, bone.outerAt(level).middle()));
+  private double tilt(Dimension entry, Quantity exit) {
+    double level = entry.middle();
+    return Math.toDegrees(Math.atan2(exit.middle() - level, bone.outerAt(level).middle()));
   }
 
   private static Dimension diameter(

@@ -94,7 +94,7 @@ final class SketchMaker {
     double reach = Math.max(inner, fixator.map(FixatorSketch::reach).orElse(0.0)) + BEYOND;
     return new Sketch(
         CorticalBone.moduli(BoneGrades.possible(scene.subject())),
-        zone.centre().map(scene.bone()::outerAt).orElseGet(scene.bone()::outerAtShaft),
+        scene.bone().outerAt(zone),
         scene.bone().cortexAt(zone.centre().orElseGet(() -> at(length / 2))),
         Math.max(reach, centre),
         Math.max(reach, length - centre),

@@ -69,7 +69,7 @@ final class GraftVolumeShare implements Measure {
       assumed |= volume.map(Dimension::assumed).orElse(false);
       open |= volume.map(v -> v.min() < v.max()).orElse(true);
     }
-    Dimension outer = outer(scene);
+    Dimension outer = scene.bone().outerAt(scene.zone());
     if (outer.min() < outer.max()) {
       missing.add(
           scene.missingInCase(
@@ -99,13 +99,5 @@ final class GraftVolumeShare implements Measure {
 
   private static double needed(double outer, double gap) {
     return Math.PI / 4 * outer * outer * gap * SPARE / MM3_IN_ML;
-  }
-
-  private static Dimension outer(Scene scene) {
-    return scene
-        .zone()
-        .centre()
-        .map(centre -> scene.bone().outerAt(centre.middle()))
-        .orElseGet(() -> scene.bone().outerAtShaft());
   }
 }

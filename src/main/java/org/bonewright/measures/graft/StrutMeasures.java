@@ -3,7 +3,6 @@ package org.bonewright.measures.graft;
 import java.util.List;
 import java.util.Optional;
 import org.bonewright.bone.Dimension;
-import org.bonewright.bone.FractureZone;
 import org.bonewright.casefile.Quantity;
 import org.bonewright.casefile.Strut;
 import org.bonewright.measures.Definition;
@@ -91,11 +90,7 @@ final class StrutMeasures {
     if (strut.outerMm().isEmpty()) {
       return Reading.unknown(wide);
     }
-    FractureZone zone = scene.zone();
-    Dimension canalMm =
-        zone.centre()
-            .map(centre -> scene.bone().canalAt(centre.middle()))
-            .orElseGet(() -> scene.bone().isthmus());
+    Dimension canalMm = scene.bone().canalAt(scene.zone());
     if (canalMm.min() <= 0) {
       return Reading.unknown(canal);
     }
@@ -141,12 +136,7 @@ final class StrutMeasures {
         Dimension.stated(strut.toMm(), "").minus(Dimension.stated(strut.fromMm(), ""));
     Dimension positive =
         new Dimension(Math.max(0, length.min()), Math.max(0, length.max()), false, "");
-    Dimension outer =
-        scene
-            .zone()
-            .centre()
-            .map(centre -> scene.bone().outerAt(centre.middle()))
-            .orElseGet(() -> scene.bone().outerAtShaft());
+    Dimension outer = scene.bone().outerAt(scene.zone());
     return Reading.number(
         positive.over(outer),
         "strut " + positive.numbers() + " mm / bone " + outer.numbers() + " mm",

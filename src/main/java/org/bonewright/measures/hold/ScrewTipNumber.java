@@ -71,12 +71,14 @@ final class ScrewTipNumber implements Measure {
       return Plates.noPlate(scene);
     }
     List<ScrewTip> tips = ScrewTip.all(scene);
-    if (tips.isEmpty()) {
-      return scene.plates().stream().anyMatch(plate -> plate.plate().screws().isEmpty())
-          ? Reading.unknown(asked(scene))
-          : new Reading.None("no plate screw meant for both cortices");
+    boolean untold = scene.plates().stream().anyMatch(plate -> plate.plate().screws().isEmpty());
+    if (untold && (tips.isEmpty() || what == What.TOO_SHORT)) {
+      return Reading.unknown(asked(scene));
     }
-    return what == What.TOO_SHORT ? tooShort(scene, tips) : farthest(scene, tips);
+    if (tips.isEmpty()) {
+      return new Reading.None("no plate screw meant for both cortices");
+    }
+    return what == What.TOO_SHORT ? tooShort(scene, tips) : farthest(scene, tips, untold);
   }
 
   private static Reading tooShort(Scene scene, List<ScrewTip> tips) {
@@ -103,9 +105,9 @@ final class ScrewTipNumber implements Measure {
     return tips.stream().filter(t -> t.side() == side && t.tooShort() == tooShort).count();
   }
 
-  private static Reading farthest(Scene scene, List<ScrewTip> tips) {
+  private static Reading farthest(Scene scene, List<ScrewTip> tips, boolean morePossible) {
     double min = LEAST;
-    double max = LEAST;
+    double max = morePossible ? MOST : LEAST;
     for (ScrewTip tip : tips) {
       min = Math.max(min, tip.beyond().map(Dimension::min).orElse(LEAST));
       max = Math.max(max, tip.beyond().map(Dimension::max).orElse(MOST));

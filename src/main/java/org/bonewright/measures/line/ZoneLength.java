@@ -42,7 +42,7 @@ final class ZoneLength implements Measure {
   @Override
   public Reading take(Scene scene) {
     FractureZone zone = scene.zone();
-    Dimension outer = outer(scene, zone);
+    Dimension outer = scene.bone().outerAt(zone);
     MissingFact missing =
         scene.missingInCase(
             "injury/zone", "From which level to which is the bone broken or not united, in mm?");
@@ -90,12 +90,6 @@ final class ZoneLength implements Measure {
         new Dimension(found.min(), floored.max(), found.assumed() || floored.assumed(), ""),
         found.numbers() + " mm along the axis, or more if the pattern was simple",
         all.stream().distinct().toArray(MissingFact[]::new));
-  }
-
-  private static Dimension outer(Scene scene, FractureZone zone) {
-    return zone.centre()
-        .map(centre -> scene.bone().outerAt(centre.middle()))
-        .orElseGet(() -> scene.bone().outerAtShaft());
   }
 
   /** Once bone is cut out, what is left to span is at least the gap between the ends. */

@@ -30,7 +30,7 @@ record EndToEnd(PlateEnds plate, Riser riser) {
   Dimension inDiameters(Scene scene) {
     Dimension gap = notBelowZero(gap());
     Dimension overlap = notBelowZero(overlapped());
-    Dimension distance = apart() ? gap : overlap() ? overlap : OuterAtZone.hull(gap, overlap);
+    Dimension distance = apart() ? gap : overlap() ? overlap : gap.or(overlap);
     return distance.over(outer(scene));
   }
 
@@ -52,15 +52,14 @@ record EndToEnd(PlateEnds plate, Riser riser) {
     Dimension toEnds = atMost(riser.from().minus(plate.near()), plate.far().minus(riser.to()));
     boolean reachesOut =
         riser.from().max() < plate.near().min() || riser.to().min() > plate.far().max();
-    return covered() ? toEnds : reachesOut ? shared : OuterAtZone.hull(shared, toEnds);
+    return covered() ? toEnds : reachesOut ? shared : shared.or(toEnds);
   }
 
   private Dimension outer(Scene scene) {
     if (apart()) {
-      return OuterAtZone.at(scene, beyondPlate().min() > 0 ? plate.far() : plate.near());
+      return scene.bone().outerAt(beyondPlate().min() > 0 ? plate.far() : plate.near());
     }
-    return OuterAtZone.hull(
-        OuterAtZone.at(scene, plate.near()), OuterAtZone.at(scene, plate.far()));
+    return scene.bone().outerAt(plate.near()).or(scene.bone().outerAt(plate.far()));
   }
 
   private static Dimension atMost(Dimension one, Dimension other) {

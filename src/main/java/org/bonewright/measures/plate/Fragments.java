@@ -42,9 +42,9 @@ record Fragments(Dimension near, Dimension far, Set<HoleSide> shorter) {
     }
     return new Fragments(
         shaft(toNearEnd, metaphysis(scene, HoleSide.NEAR, shorter))
-            .over(OuterAtZone.at(scene, nearEdge)),
+            .over(scene.bone().outerAt(nearEdge)),
         shaft(toFarEnd, metaphysis(scene, HoleSide.FAR, shorter))
-            .over(OuterAtZone.at(scene, farEdge)),
+            .over(scene.bone().outerAt(farEdge)),
         shorter);
   }
 
@@ -86,7 +86,7 @@ record Fragments(Dimension near, Dimension far, Set<HoleSide> shorter) {
       return usual;
     }
     Dimension stated = Dimension.stated(bone.metaphysealWidthMm().get(), "");
-    return shorter.size() == 1 ? stated : OuterAtZone.hull(usual, stated);
+    return shorter.size() == 1 ? stated : usual.or(stated);
   }
 
   /** Usual length of the metaphysis with its joint end in mm; from memory. */

@@ -24,33 +24,12 @@ final class OuterAtZone implements Measure {
 
   @Override
   public Reading take(Scene scene) {
-    Dimension outer = of(scene);
+    Dimension outer = scene.bone().outerAt(scene.zone());
     return Reading.number(
         outer,
         outer.basis(),
         PlateQuestions.open(scene.zone().centre())
             ? PlateQuestions.zone(scene)
             : PlateQuestions.width(scene));
-  }
-
-  static Dimension of(Scene scene) {
-    return scene
-        .zone()
-        .centre()
-        .map(centre -> at(scene, centre))
-        .orElseGet(() -> scene.bone().outerAtShaft());
-  }
-
-  /** Return the diameter at a level that may be a range: the hull of those at its bounds. */
-  static Dimension at(Scene scene, Dimension level) {
-    return hull(scene.bone().outerAt(level.min()), scene.bone().outerAt(level.max()));
-  }
-
-  static Dimension hull(Dimension one, Dimension other) {
-    return new Dimension(
-        Math.min(one.min(), other.min()),
-        Math.max(one.max(), other.max()),
-        one.assumed() || other.assumed(),
-        one.basis());
   }
 }

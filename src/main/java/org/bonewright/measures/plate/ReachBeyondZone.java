@@ -49,7 +49,7 @@ final class ReachBeyondZone implements Measure {
                   : PlateQuestions.holes(scene, recorded));
     }
     Dimension shorter = reach.get().shorter(length.get());
-    Dimension outer = OuterAtZone.of(scene);
+    Dimension outer = scene.bone().outerAt(scene.zone());
     Dimension share = shorter.over(outer);
     List<MissingFact> vague = PlateQuestions.vague(scene, plate.get());
     if (PlateQuestions.open(Optional.of(outer))) {

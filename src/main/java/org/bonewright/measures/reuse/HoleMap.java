@@ -57,9 +57,10 @@ final class HoleMap implements Measure {
       return new Reading.Unknown(gaps);
     }
     List<NewScrew> screws = NewScrew.all(scene);
+    boolean anyHole = !Holes.in(scene).old().isEmpty();
     List<String> wrong =
         screws.stream()
-            .filter(HoleMap::contradicts)
+            .filter(screw -> contradicts(screw, anyHole))
             .map(screw -> screw.bite().track().name())
             .toList();
     if (!wrong.isEmpty()) {
@@ -75,10 +76,11 @@ final class HoleMap implements Measure {
     return Reading.word("complete", Holes.in(scene).old().size() + " old holes, all known");
   }
 
-  private static boolean contradicts(NewScrew screw) {
+  /** Without a clearance there is no old hole, or the place of the new screw is not known. */
+  private static boolean contradicts(NewScrew screw, boolean anyHole) {
     return said(screw, ScrewRow.Track.FRESH)
         ? screw.bite().clearance().map(c -> c.max() < -Bite.FILM_ERROR).orElse(false)
-        : saidOld(screw) && screw.bite().clearance().map(c -> c.min() > 0).orElse(true);
+        : saidOld(screw) && screw.bite().clearance().map(c -> c.min() > 0).orElse(!anyHole);
   }
 
   private static boolean mayContradict(NewScrew screw) {

@@ -189,6 +189,26 @@ class CutsTest {
     assertThat(after(zone, "", NO_GAP)).isEqualTo(zone);
   }
 
+  @Example
+  void a_zone_of_which_only_the_length_is_known_lies_in_the_cut_as_far_as_it_can() {
+    FractureZone zone = new FractureZone(Optional.of(Drill.exactly(10)), Optional.empty());
+    // 20 mm cut, 2 left open: nothing is left beside that
+    assertLength(after(zone, piece("145", "165"), "gapNearMm: 2, gapFarMm: 0"), 2, 2);
+    // 4 mm cut and closed: 6 left
+    assertLength(after(zone, piece("150", "154"), NO_GAP), 6, 6);
+    // gap not recorded: 6 beside the cut, and nothing to 4 mm open
+    assertLength(after(zone, piece("150", "154"), ""), 6, 10);
+    assertThat(after(FractureZone.UNKNOWN, piece("150", "154"), NO_GAP))
+        .isEqualTo(FractureZone.UNKNOWN);
+  }
+
+  private static void assertLength(FractureZone zone, double least, double most) {
+    assertThat(zone.centre()).isEmpty();
+    assertThat(zone.length().orElseThrow())
+        .extracting(Dimension::min, Dimension::max)
+        .containsExactly(least, most);
+  }
+
   private static FractureZone zone(double from, double to) {
     return new FractureZone(
         Optional.of(Drill.exactly(to - from)), Optional.of(Drill.exactly((from + to) / 2)));

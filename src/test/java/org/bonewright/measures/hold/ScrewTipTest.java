@@ -53,6 +53,23 @@ class ScrewTipTest {
     }
 
     @Test
+    void a_second_plate_whose_screws_are_not_told_may_hold_one_that_is_too_short_or_longer() {
+      CaseText text =
+          CaseText.plated()
+              .at(
+                  "/operations/0",
+                  """
+                  {fixation: [
+                    {id: 'plate-1', kind: 'plate', lengthMm: 160, holes: 10,
+                      place: {zoneBetweenHoles: [5, 6]},
+                      screws: [{at: [1, 3, 6, 8], type: 'cortical', tipBeyondMm: 2}]},
+                    {id: 'plate-2', kind: 'plate', lengthMm: 100, holes: 6}]}
+                  """);
+      assertThat(Taken.of("screws-too-short", text)).isEqualTo("unknown" + ASK);
+      assertThat(Taken.of("screw-tip-farthest", text)).isEqualTo("2–40 fact" + ASK);
+    }
+
+    @Test
     void a_screw_meant_for_one_cortex_is_left_out() {
       CaseText text =
           screws(

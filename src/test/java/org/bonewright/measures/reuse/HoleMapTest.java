@@ -70,6 +70,13 @@ class HoleMapTest {
   }
 
   @Test
+  void is_not_contradicted_by_an_old_hole_where_nobody_knows_at_which_level_the_new_plate_lies() {
+    String old = "{place: null, screws: [{at: [1, 10], type: 'cortical', track: 'old-hole'}]}";
+    assertThat(Taken.of(ID, Revised.same().at(Revised.PLATE, old)))
+        .startsWith("complete or contradicted fact");
+  }
+
+  @Test
   void may_be_contradicted_where_the_new_plate_is_not_laid_exactly() {
     CaseText text =
         Revised.same()
