@@ -98,7 +98,7 @@ final class Builder {
         screws,
         sketch.strut().map(this::strut),
         nail,
-        compression(plates),
+        compression(),
         sketch.fixator().map(outside -> new FixatorBuilder(outside, draw, gap).fixator()),
         sketch.lags().stream()
             .map(lag -> new LagBuilder(draw, tube, bone).screw(lag, lagMetal()))
@@ -208,10 +208,10 @@ final class Builder {
   }
 
   /** What presses through the plate; a lag screw presses beside it. */
-  private Optional<Compression> compression(List<MetalPlate> plates) {
+  private Optional<Compression> compression() {
     LineSketch line = sketch.line();
     double force = draw.in(line.pressed(), Assumption.COMPRESSION);
-    if (!line.closed() || line.central() || force < 1 || plates.isEmpty()) {
+    if (!line.closed() || line.central() || force < 1 || sketch.plates().isEmpty()) {
       return Optional.empty();
     }
     double core = tube.coreRadius();
