@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 import org.bonewright.bone.HoleSide;
 import org.bonewright.bone.ThreadForm;
+import org.bonewright.mechanics.construct.Beside;
 import org.bonewright.mechanics.construct.BoneStrut;
 import org.bonewright.mechanics.construct.Compression;
 import org.bonewright.mechanics.construct.FixedBone;
@@ -99,11 +100,12 @@ final class Builder {
         sketch.strut().map(this::strut),
         nail,
         compression(),
-        sketch.fixator().map(outside -> new FixatorBuilder(outside, draw, gap).fixator()),
-        sketch.lags().stream()
-            .map(lag -> new LagBuilder(draw, tube, bone).screw(lag, lagMetal()))
-            .toList(),
-        onlay.map(strut -> strut.strut(bone.elastic(), missed)));
+        new Beside(
+            sketch.fixator().map(outside -> new FixatorBuilder(outside, draw, gap).fixator()),
+            sketch.lags().stream()
+                .map(lag -> new LagBuilder(draw, tube, bone).screw(lag, lagMetal()))
+                .toList(),
+            onlay.map(strut -> strut.strut(bone.elastic(), missed))));
   }
 
   /** Lag screws are made of what the plate is made of. */

@@ -225,7 +225,8 @@ class TrendsTest {
             Stiffness::bendingWeakMinus,
             Stiffness::bendingStrong,
             Stiffness::torsion);
-    List<Stiffness> samples = SOLUTIONS.stiffness(Sketches.of(text)).orElseThrow().sampled().samples();
+    List<Stiffness> samples =
+        SOLUTIONS.stiffness(Sketches.of(text)).orElseThrow().sampled().samples();
     assertThat(samples).hasSize(Draws.NUMBER);
     return samples.stream().map(modes.get(mode)::applyAsDouble).toList();
   }
