@@ -8,6 +8,7 @@ import java.util.function.Function;
 import org.bonewright.casefile.CaseFile;
 import org.bonewright.casefile.Finding;
 import org.bonewright.casefile.Operation;
+import org.bonewright.casefile.Outcome;
 import org.bonewright.casefile.Plan;
 import org.bonewright.casefile.Quantity;
 
@@ -88,6 +89,24 @@ public record Subject(
         caseFile,
         List.of(nothing(steps.get(0).day())),
         before);
+  }
+
+  /**
+   * Return the operation whose failure led to this one, as it was judged: the last one done before
+   * it that was meant to unite the bone. A stage that did what it was for is passed over.
+   */
+  public Optional<Subject> failedBefore() {
+    int done = Math.min(before.size(), caseFile.operations().size());
+    for (int i = done - 1; i >= 0; i--) {
+      Operation earlier = before.get(i);
+      Optional<Outcome> outcome = earlier.outcome();
+      if (outcome.map(o -> o.result() != Outcome.Result.STAGE_DONE).orElse(true)) {
+        return Optional.of(
+            new Subject(
+                earlier.id(), Scope.OPERATION, caseFile, List.of(earlier), before.subList(0, i)));
+      }
+    }
+    return Optional.empty();
   }
 
   private static Operation nothing(Optional<Quantity> day) {

@@ -50,8 +50,6 @@ final class HostOnFile {
   }
 
   private static String name(Host.Drug drug) {
-    return drug == Host.Drug.NSAID
-        ? "anti-inflammatory drug"
-        : Words.of(drug);
+    return drug == Host.Drug.NSAID ? "anti-inflammatory drug" : Words.of(drug);
   }
 }

@@ -42,7 +42,10 @@ final class Said {
   static String patient(Patient patient) {
     List<String> parts = new ArrayList<>();
     parts.add(patient.ageYears().map(age -> numbers(age) + " years").orElse("age not stated"));
-    patient.sex().filter(sex -> sex != Patient.Sex.OTHER).ifPresent(sex -> parts.add(Words.of(sex)));
+    patient
+        .sex()
+        .filter(sex -> sex != Patient.Sex.OTHER)
+        .ifPresent(sex -> parts.add(Words.of(sex)));
     patient.weightKg().ifPresent(kg -> parts.add(numbers(kg) + " kg"));
     patient.demand().ifPresent(demand -> parts.add("demand: " + Words.of(demand)));
     return String.join(", ", parts);

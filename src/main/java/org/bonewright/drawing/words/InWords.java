@@ -200,10 +200,7 @@ public final class InWords {
 
   /** Return what became of a screw, bolt or pin, with a space before; empty where it is sound. */
   public static String state(Optional<ScrewRow.State> state) {
-    return state
-        .filter(s -> s != ScrewRow.State.SOUND)
-        .map(s -> " " + Words.of(s))
-        .orElse("");
+    return state.filter(s -> s != ScrewRow.State.SOUND).map(s -> " " + Words.of(s)).orElse("");
   }
 
   private static boolean isScrew(Standing.Laid laid, int hole, boolean locking) {

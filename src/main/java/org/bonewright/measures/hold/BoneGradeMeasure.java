@@ -33,8 +33,7 @@ final class BoneGradeMeasure implements Measure {
   @Override
   public Reading take(Scene scene) {
     Set<BoneGrade> possible = BoneGrades.possible(scene.subject());
-    Set<String> words =
-        possible.stream().map(Words::written).collect(Collectors.toSet());
+    Set<String> words = possible.stream().map(Words::written).collect(Collectors.toSet());
     MissingFact missing =
         scene.missingInCase(
             "bone/quality",

@@ -30,8 +30,7 @@ final class StillBroken implements Measure {
     if (diagnosis.isPresent()) {
       return diagnosis.get() == Finding.Diagnosis.UNITED
           ? Reading.word("no", "united")
-          : Reading.word(
-              "yes", Words.of(diagnosis.get()));
+          : Reading.word("yes", Words.of(diagnosis.get()));
     }
     return scene.doneBefore().isEmpty()
         ? Reading.word("yes", "a fresh fracture")
