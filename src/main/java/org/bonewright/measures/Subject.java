@@ -8,7 +8,6 @@ import java.util.function.Function;
 import org.bonewright.casefile.CaseFile;
 import org.bonewright.casefile.Finding;
 import org.bonewright.casefile.Operation;
-import org.bonewright.casefile.Outcome;
 import org.bonewright.casefile.Plan;
 import org.bonewright.casefile.Quantity;
 
@@ -99,8 +98,7 @@ public record Subject(
     int done = Math.min(before.size(), caseFile.operations().size());
     for (int i = done - 1; i >= 0; i--) {
       Operation earlier = before.get(i);
-      Optional<Outcome> outcome = earlier.outcome();
-      if (outcome.map(o -> o.result() != Outcome.Result.STAGE_DONE).orElse(true)) {
+      if (!earlier.wasOnlyAStage()) {
         return Optional.of(
             new Subject(
                 earlier.id(), Scope.OPERATION, caseFile, List.of(earlier), before.subList(0, i)));
