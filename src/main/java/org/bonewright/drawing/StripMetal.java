@@ -260,21 +260,14 @@ final class StripMetal {
   /** Return the pieces left behind, in the bone. */
   List<Mark> pieces() {
     List<Mark> marks = new ArrayList<>();
-    standing
-        .pieces()
-        .forEach(
-            piece ->
-                piece
-                    .level()
-                    .flatMap(level -> standing.level(level, standing.roundOf(piece)))
-                    .ifPresent(
-                        l ->
-                            marks.add(
-                                new Mark.Thing(
-                                    "piece",
-                                    piece.path(),
-                                    piece.path() + ", " + piece.piece().orElse(""),
-                                    piece(l)))));
+    standing.eachPiece(
+        (piece, level) ->
+            marks.add(
+                new Mark.Thing(
+                    "piece",
+                    piece.path(),
+                    piece.path() + ", " + piece.piece().orElse(""),
+                    piece(level))));
     return marks;
   }
 
