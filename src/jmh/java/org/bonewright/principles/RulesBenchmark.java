@@ -5,7 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.TimeUnit;
+import org.bonewright.Timed;
 import org.bonewright.casefile.CaseFile;
 import org.bonewright.casefile.checking.Intake;
 import org.bonewright.measures.MeasureCatalogue;
@@ -14,27 +14,13 @@ import org.bonewright.measures.Subject;
 import org.bonewright.measures.catalogue.EveryMeasure;
 import org.bonewright.measures.load.UsualLoads;
 import org.openjdk.jmh.annotations.Benchmark;
-import org.openjdk.jmh.annotations.BenchmarkMode;
-import org.openjdk.jmh.annotations.Fork;
-import org.openjdk.jmh.annotations.Measurement;
-import org.openjdk.jmh.annotations.Mode;
-import org.openjdk.jmh.annotations.OutputTimeUnit;
-import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
-import org.openjdk.jmh.annotations.State;
-import org.openjdk.jmh.annotations.Warmup;
 
 /**
  * What judging the demo with most operations costs, step by step, and what its rules cost beside the
  * same conditions evaluated in plain Java.
  */
-@State(Scope.Benchmark)
-@BenchmarkMode(Mode.SampleTime)
-@OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Fork(1)
-@Warmup(iterations = 5, time = 4)
-@Measurement(iterations = 5, time = 2)
-public class RulesBenchmark {
+public class RulesBenchmark extends Timed {
 
   private static final Path LARGEST = Path.of("cases/demo/ulna-nineteen-years/case.json");
 

@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.concurrent.TimeUnit;
+import org.bonewright.Timed;
 import org.bonewright.casefile.CaseFile;
 import org.bonewright.casefile.checking.Intake;
 import org.bonewright.principles.Judge;
@@ -13,23 +13,9 @@ import org.bonewright.principles.RuleSet;
 import org.bonewright.report.JsonReport;
 import org.bonewright.report.TextReport;
 import org.openjdk.jmh.annotations.Benchmark;
-import org.openjdk.jmh.annotations.BenchmarkMode;
-import org.openjdk.jmh.annotations.Fork;
-import org.openjdk.jmh.annotations.Measurement;
-import org.openjdk.jmh.annotations.Mode;
-import org.openjdk.jmh.annotations.OutputTimeUnit;
-import org.openjdk.jmh.annotations.Scope;
-import org.openjdk.jmh.annotations.State;
-import org.openjdk.jmh.annotations.Warmup;
 
 /** What a review of the demo with most operations costs in a warm program, forces remembered. */
-@State(Scope.Benchmark)
-@BenchmarkMode(Mode.SampleTime)
-@OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Fork(1)
-@Warmup(iterations = 5, time = 4)
-@Measurement(iterations = 5, time = 2)
-public class ReviewBenchmark {
+public class ReviewBenchmark extends Timed {
 
   private static final Path LARGEST = Path.of("cases/demo/ulna-nineteen-years/case.json");
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.bonewright.bench.BenchFile.Construct;
 import org.bonewright.casefile.reading.Problem;
+import org.bonewright.mechanics.construct.Beside;
 import org.bonewright.mechanics.construct.Compression;
 import org.bonewright.mechanics.construct.FixedBone;
 import org.bonewright.mechanics.construct.Fracture;
@@ -73,9 +74,10 @@ final class Built {
             file.preload()
                 .filter(preload -> preload.force() > 0)
                 .map(p -> new Compression(p.force(), p.eccentricity().orElse(0.0))),
-            fixator.map(BuiltFixator::fixator),
-            lags.screws(),
-            strut.flatMap(BuiltStrut::lying)));
+            new Beside(
+                fixator.map(BuiltFixator::fixator),
+                lags.screws(),
+                strut.flatMap(BuiltStrut::lying))));
   }
 
   private static OptionalDouble optional(Optional<Double> value) {

@@ -64,7 +64,7 @@ final class ConstructAnswer {
     if (bone.strut().isPresent()) {
       limits.add("A strut is stiffer than told: screws hold its wall at points.");
     }
-    if (bone.onlay().isPresent()) {
+    if (bone.beside().onlay().isPresent()) {
       limits.add(
           "A strut on the bone rests on it at its wires only; these neither slip nor give way.");
     }
@@ -73,12 +73,12 @@ final class ConstructAnswer {
           "A nail gives no more for its holes; play in them is a question of its own, nailPlay.");
       limits.add("A nail that has met its canal stays there while the load is raised.");
     }
-    if (bone.fixator().isPresent()) {
+    if (bone.beside().fixator().isPresent()) {
       limits.add("Clamps of a fixator are taken as rigid; a real one slips, and pins work loose.");
       limits.add(
           "Pins are stressed at the root of the thread beyond what is told: no notch counts.");
     }
-    if (!bone.lags().isEmpty()) {
+    if (!bone.beside().lags().isEmpty()) {
       limits.add(
           "The head of a lag screw does not slide, and does not bear again once loose; its thread is"
               + " told by its margin, not pulled out.");

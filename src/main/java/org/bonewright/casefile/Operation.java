@@ -109,6 +109,11 @@ public record Operation(
     return fixation.map(put -> put.stream().anyMatch(Implant::isMain));
   }
 
+  /** Return whether it was a stage that did what it was for, and was to unite nothing. */
+  public boolean wasOnlyAStage() {
+    return outcome.map(known -> known.result() == Outcome.Result.STAGE_DONE).orElse(false);
+  }
+
   /** The surgical approach. */
   public enum Approach {
     ANTERIOR,

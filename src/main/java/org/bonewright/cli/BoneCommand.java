@@ -1,13 +1,10 @@
 package org.bonewright.cli;
 
-import java.io.PrintWriter;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.bonewright.casefile.CaseFile;
 import org.bonewright.casefile.Operation;
-import org.bonewright.casefile.reading.Reading;
 import org.bonewright.drawing.words.BoneJson;
 import org.bonewright.drawing.words.BoneText;
 import org.bonewright.drawing.words.FreeBone;
@@ -19,7 +16,6 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Says what is in the bone. */
 @Command(
@@ -39,28 +35,7 @@ import picocli.CommandLine.Parameters;
     })
 final class BoneCommand implements Callable<Integer> {
 
-  /** How the account is shown. */
-  enum Format {
-    TEXT,
-    JSON
-  }
-
-  /** Reads a format as help writes it. */
-  static final class FormatReader implements CommandLine.ITypeConverter<Format> {
-    @Override
-    public Format convert(String word) {
-      return switch (word.toLowerCase(Locale.ROOT)) {
-        case "text" -> Format.TEXT;
-        case "json" -> Format.JSON;
-        default ->
-            throw new CommandLine.TypeConversionException(
-                "expected text or json, but was '" + word + "'");
-      };
-    }
-  }
-
-  @Parameters(paramLabel = "CASE", description = "The case file; - is standard input.")
-  private String file = "";
+  @CommandLine.Mixin private CaseChoice cases = new CaseChoice();
 
   @Option(
       names = "--before",
@@ -68,34 +43,23 @@ final class BoneCommand implements Callable<Integer> {
       description = "As this operation, plan or stage finds it. Else after the last operation.")
   private @Nullable String before;
 
-  @Option(
-      names = "--format",
-      paramLabel = "text|json",
-      converter = FormatReader.class,
-      description = "How to show it: text (the default) or json.")
-  private Format format = Format.TEXT;
+  @CommandLine.Mixin private FormatChoice format = new FormatChoice();
 
-  @Option(names = "--output", paramLabel = "FILE", description = "Write to this file.")
-  private @Nullable String output;
-
-  @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
+  @CommandLine.Mixin private OutputChoice output = new OutputChoice();
 
   @Override
   public Integer call() throws Unusable {
-    Reading reading = new CaseInput(file).read();
-    CaseFile caseFile = CaseInput.caseFile(reading);
+    CaseInput input = cases.read();
+    CaseFile caseFile = input.caseFile();
     Optional<Subject> named =
         before == null ? Optional.empty() : Optional.of(new SubjectChoice(caseFile).named(before));
     Subject moment = named.map(Subject::justBefore).orElseGet(() -> Subject.now(caseFile));
     List<Operation> coming = named.map(Subject::steps).orElse(List.of());
-    PrintWriter err = spec.commandLine().getErr();
-    err.print(CaseInput.warnings(reading));
-    err.flush();
+    cases.warn(input);
     Standing standing = new Standing(new Scene(moment, EveryMeasure.catalogue()));
     FreeBone free = FreeBone.of(standing, coming);
-    String told =
-        format == Format.JSON ? BoneJson.render(standing, free) : BoneText.render(standing, free);
-    new Output(Optional.ofNullable(output), spec.commandLine().getOut()).write(told);
+    output.write(
+        format.show(() -> BoneText.render(standing, free), () -> BoneJson.render(standing, free)));
     return ExitCodes.DONE;
   }
 }

@@ -4,11 +4,9 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.bonewright.casefile.checking.MinimumSet;
-import org.bonewright.casefile.reading.Reading;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Checks a case file without reviewing it. */
 @Command(
@@ -25,8 +23,7 @@ import picocli.CommandLine.Parameters;
     })
 final class CheckCommand implements Callable<Integer> {
 
-  @Parameters(paramLabel = "CASE", description = "The case file; - is standard input.")
-  private String file = "";
+  @CommandLine.Mixin private CaseChoice cases = new CaseChoice();
 
   @Option(
       names = "--todo",
@@ -37,15 +34,15 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Unusable {
-    Reading reading = new CaseInput(file).read();
+    CaseInput input = cases.read();
     PrintWriter out = spec.commandLine().getOut();
-    out.print(CaseInput.warnings(reading));
+    out.print(input.warnings());
     out.println(
-        reading.problems().isEmpty()
+        input.warned() == 0
             ? "The file is usable; no problem found."
-            : "The file is usable; " + reading.problems().size() + " worth a second look.");
+            : "The file is usable; " + input.warned() + " worth a second look.");
     if (todo) {
-      todo(out, new MinimumSet(CaseInput.caseFile(reading)).missing());
+      todo(out, new MinimumSet(input.caseFile()).missing());
     }
     out.flush();
     return ExitCodes.DONE;

@@ -1,9 +1,6 @@
 package org.bonewright.cli;
 
-import java.io.PrintWriter;
-import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.bonewright.casefile.reading.Reading;
 import org.bonewright.drawing.Drawing;
 import org.bonewright.drawing.SvgWriter;
 import org.bonewright.drawing.View;
@@ -14,7 +11,6 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Draws one operation or plan of a case. */
 @Command(
@@ -34,8 +30,7 @@ import picocli.CommandLine.Parameters;
     })
 final class DrawCommand implements Callable<Integer> {
 
-  @Parameters(paramLabel = "CASE", description = "The case file; - is standard input.")
-  private String file = "";
+  @CommandLine.Mixin private CaseChoice cases = new CaseChoice();
 
   @Option(
       names = "--on",
@@ -51,21 +46,16 @@ final class DrawCommand implements Callable<Integer> {
       description = "From the side: strip (the default); or the surface unrolled: map.")
   private View view = View.STRIP;
 
-  @Option(names = "--output", paramLabel = "FILE", description = "Write to this file.")
-  private @Nullable String output;
-
-  @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
+  @CommandLine.Mixin private OutputChoice output = new OutputChoice();
 
   @Override
   public Integer call() throws Unusable {
-    Reading reading = new CaseInput(file).read();
-    SubjectChoice choice = new SubjectChoice(CaseInput.caseFile(reading));
+    CaseInput input = cases.read();
+    SubjectChoice choice = new SubjectChoice(input.caseFile());
     Subject subject = on == null ? choice.usual() : choice.named(on);
-    PrintWriter err = spec.commandLine().getErr();
-    err.print(CaseInput.warnings(reading));
-    err.flush();
+    cases.warn(input);
     String svg = SvgWriter.write(Drawing.of(new Scene(subject, EveryMeasure.catalogue()), view));
-    new Output(Optional.ofNullable(output), spec.commandLine().getOut()).write(svg);
+    output.write(svg);
     return ExitCodes.DONE;
   }
 }

@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.bonewright.casefile.CaseFile;
-import org.bonewright.casefile.reading.Reading;
 import org.bonewright.change.ChangeFinder;
 import org.bonewright.change.PlanChange;
 import org.bonewright.principles.RuleSet;
@@ -43,8 +42,7 @@ import picocli.CommandLine.Parameters;
     })
 final class ExplainCommand implements Callable<Integer> {
 
-  @Parameters(index = "0", paramLabel = "CASE", description = "The case file; - is standard input.")
-  private String file = "";
+  @CommandLine.Mixin private CaseChoice cases = new CaseChoice();
 
   @Parameters(index = "1", paramLabel = "PRINCIPLE", description = "The name of a principle.")
   private String principle = "";
@@ -64,30 +62,19 @@ final class ExplainCommand implements Callable<Integer> {
               + " that turn the verdict, with all else that they turn. May take a minute.")
   private boolean changes;
 
-  @Option(
-      names = "--format",
-      paramLabel = "text|json",
-      converter = BoneCommand.FormatReader.class,
-      description = "How to show it: text (the default) or json.")
-  private BoneCommand.Format format = BoneCommand.Format.TEXT;
+  @CommandLine.Mixin private FormatChoice format = new FormatChoice();
 
-  @Option(names = "--output", paramLabel = "FILE", description = "Write to this file.")
-  private @Nullable String output;
+  @CommandLine.Mixin private OutputChoice output = new OutputChoice();
 
-  @Option(
-      names = "--site",
-      paramLabel = "FILE",
-      description = "Judge by the local limits and severities of this site file.")
-  private @Nullable String site;
+  @CommandLine.Mixin private SiteChoice site = new SiteChoice();
 
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
 
   @Override
   public Integer call() throws Unusable {
-    CaseInput input = new CaseInput(file);
-    Reading reading = input.read();
-    CaseFile caseFile = CaseInput.caseFile(reading);
-    Local local = Local.of(site);
+    CaseInput input = cases.read();
+    CaseFile caseFile = input.caseFile();
+    Local local = site.local();
     RuleSet rules = local.rules();
     if (rules.card(principle).isEmpty()) {
       throw new Unusable(unknown(rules));
@@ -99,16 +86,15 @@ final class ExplainCommand implements Callable<Integer> {
     if (found.isEmpty()) {
       throw new Unusable(elsewhere(subject, explained.judgedOn(principle)));
     }
-    spec.commandLine().getErr().print(CaseInput.warnings(reading));
-    spec.commandLine().getErr().flush();
+    cases.warn(input);
     Optional<List<PlanChange>> offered =
         changes ? Optional.of(changes(local, input.bytes(), found)) : Optional.empty();
-    String told =
-        format == BoneCommand.Format.JSON
-            ? ExplanationJson.render(found, offered)
-            : ExplanationText.render(found)
-                + offered.map(all -> ChangeText.render(found, all)).orElse("");
-    new Output(Optional.ofNullable(output), spec.commandLine().getOut()).write(told);
+    output.write(
+        format.show(
+            () ->
+                ExplanationText.render(found)
+                    + offered.map(all -> ChangeText.render(found, all)).orElse(""),
+            () -> ExplanationJson.render(found, offered)));
     return ExitCodes.DONE;
   }
 

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.bonewright.casefile.CaseFile;
-import org.bonewright.casefile.reading.Reading;
 import org.bonewright.change.Improvement;
 import org.bonewright.change.Improver;
 import org.bonewright.report.ImprovementJson;
@@ -16,7 +15,6 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Looks for another drawing of a plan that leaves nothing critical or major unmet. */
 @Command(
@@ -29,7 +27,8 @@ import picocli.CommandLine.Parameters;
     footerHeading = "%n",
     footer = {
       "Only the plan is changed, no fact. New implants come from the shelf of the",
-      "site file, else from the usual sizes. It may take a minute or two.",
+      "site file, else from the usual sizes. JSON holds the plan as the steps",
+      "leave it, too. It may take a minute or two.",
       "",
       "Exit code:",
       "  0  such a plan was found, or the plan needs none",
@@ -49,8 +48,7 @@ final class ImproveCommand implements Callable<Integer> {
   private static final int TELL_EVERY = 20;
   private static final int MOST_TRIES = 5000;
 
-  @Parameters(paramLabel = "CASE", description = "The case file; - is standard input.")
-  private String file = "";
+  @CommandLine.Mixin private CaseChoice cases = new CaseChoice();
 
   @Option(
       names = "--plan",
@@ -58,11 +56,7 @@ final class ImproveCommand implements Callable<Integer> {
       description = "The plan. Else the chosen one, or the only one.")
   private @Nullable String plan;
 
-  @Option(
-      names = "--site",
-      paramLabel = "FILE",
-      description = "Judge by the local limits of this site file, and draw with its shelf.")
-  private @Nullable String site;
+  @CommandLine.Mixin private SiteChoice site = new SiteChoice();
 
   @Option(
       names = "--tries",
@@ -70,15 +64,9 @@ final class ImproveCommand implements Callable<Integer> {
       description = "Judge so many plans at the most; usually " + Improver.USUAL_MOST + ".")
   private int tries = Improver.USUAL_MOST;
 
-  @Option(
-      names = "--format",
-      paramLabel = "text|json",
-      converter = BoneCommand.FormatReader.class,
-      description = "How to show it: text (the default) or json, with the plan drawn.")
-  private BoneCommand.Format format = BoneCommand.Format.TEXT;
+  @CommandLine.Mixin private FormatChoice format = new FormatChoice();
 
-  @Option(names = "--output", paramLabel = "FILE", description = "Write to this file.")
-  private @Nullable String output;
+  @CommandLine.Mixin private OutputChoice output = new OutputChoice();
 
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
 
@@ -87,24 +75,21 @@ final class ImproveCommand implements Callable<Integer> {
     if (tries < 1 || tries > MOST_TRIES) {
       throw new Unusable("--tries takes a number from 1 to " + MOST_TRIES + ", not " + tries + ".");
     }
-    CaseInput input = new CaseInput(file);
-    Reading reading = input.read();
-    CaseFile caseFile = CaseInput.caseFile(reading);
+    CaseInput input = cases.read();
+    CaseFile caseFile = input.caseFile();
     String chosen = chosen(caseFile);
-    Local local = Local.of(site);
+    Local local = site.local();
+    cases.warn(input);
     PrintWriter err = spec.commandLine().getErr();
-    err.print(CaseInput.warnings(reading));
-    err.flush();
     Improvement walk =
         new Improver(local.rules(), local.shelf(), tries, judged -> tell(err, judged))
             .improve(input.bytes(), chosen)
             .orElseThrow(() -> new IllegalStateException("read without error, not found again"));
     Review.Versions versions = Reviewer.versions(local.rules(), local.rules().usual());
-    String told =
-        format == BoneCommand.Format.JSON
-            ? ImprovementJson.render(walk, versions)
-            : ImprovementText.render(walk, versions);
-    new Output(Optional.ofNullable(output), spec.commandLine().getOut()).write(told);
+    output.write(
+        format.show(
+            () -> ImprovementText.render(walk, versions),
+            () -> ImprovementJson.render(walk, versions)));
     return walk.outcome().isEnough() ? ExitCodes.DONE : ExitCodes.NO_PLAN_FOUND;
   }
 

@@ -1,6 +1,5 @@
 package org.bonewright.cli;
 
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.bonewright.bench.BenchAnswer;
 import org.bonewright.bench.BenchJson;
@@ -36,31 +35,18 @@ import tools.jackson.databind.node.ObjectNode;
     })
 final class MechanicsCommand implements Callable<Integer> {
 
-  /** How the answer is shown. */
-  enum Format {
-    TEXT,
-    JSON
-  }
-
   @Parameters(paramLabel = "FILE", description = "The bench file; - is standard input.")
   private String file = "";
 
-  @Option(
-      names = "--format",
-      paramLabel = "text|json",
-      description = "How to show it: text (the default) or json.")
-  private Format format = Format.TEXT;
+  @CommandLine.Mixin private FormatChoice format = new FormatChoice();
 
-  @Option(names = "--output", paramLabel = "FILE", description = "Write to this file.")
-  private @Nullable String output;
+  @CommandLine.Mixin private OutputChoice output = new OutputChoice();
 
   @Option(
       names = "--timing",
       paramLabel = "N",
       description = "Solve so many times again and tell the middle of the times taken.")
   private @Nullable Integer timing;
-
-  @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
 
   @Override
   public Integer call() throws Unusable {
@@ -72,8 +58,7 @@ final class MechanicsCommand implements Callable<Integer> {
           "Nothing was computed. The format is told by: bonewright mechanics --help");
     }
     BenchAnswer answer = outcome.answer().get();
-    String told = format == Format.JSON ? json(answer) : text(answer);
-    new Output(Optional.ofNullable(output), spec.commandLine().getOut()).write(told);
+    output.write(format.show(() -> text(answer), () -> json(answer)));
     return ExitCodes.DONE;
   }
 

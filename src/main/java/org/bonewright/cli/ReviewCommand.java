@@ -1,21 +1,16 @@
 package org.bonewright.cli;
 
-import java.io.PrintWriter;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.bonewright.casefile.CaseFile;
-import org.bonewright.casefile.reading.Reading;
 import org.bonewright.page.ReviewPage;
 import org.bonewright.principles.RuleSet;
 import org.bonewright.report.JsonReport;
 import org.bonewright.report.TextReport;
 import org.bonewright.review.Review;
 import org.bonewright.review.Reviewer;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Reviews a case. */
 @Command(
@@ -48,22 +43,17 @@ final class ReviewCommand implements Callable<Integer> {
   enum Format {
     TEXT,
     JSON,
-    HTML;
+    HTML
+  }
 
-    /** Return the format of this name, in capitals or not. */
-    private static Format of(String word) {
-      for (Format format : values()) {
-        if (format.name().equalsIgnoreCase(word)) {
-          return format;
-        }
-      }
-      throw new CommandLine.TypeConversionException(
-          "expected text, json or html, but was '" + word + "'");
+  /** Reads a format as help writes it. */
+  static final class FormatReader extends WordReader<Format> {
+    FormatReader() {
+      super(Format.values());
     }
   }
 
-  @Parameters(paramLabel = "CASE", description = "The case file; - is standard input.")
-  private String file = "";
+  @CommandLine.Mixin private CaseChoice cases = new CaseChoice();
 
   @Option(
       names = "--format",
@@ -72,42 +62,29 @@ final class ReviewCommand implements Callable<Integer> {
       description = "How to show it: text (the default), json, or html, a page to print.")
   private Format format = Format.TEXT;
 
-  @Option(names = "--output", paramLabel = "FILE", description = "Write to this file.")
-  private @Nullable String output;
+  @CommandLine.Mixin private OutputChoice output = new OutputChoice();
 
   @Option(
       names = "--verbose",
       description = "Text with the arithmetic of each verdict and what would turn it.")
   private boolean verbose;
 
-  /** Reads a format as help writes it. */
-  static final class FormatReader implements CommandLine.ITypeConverter<Format> {
-    @Override
-    public Format convert(String word) {
-      return Format.of(word);
-    }
-  }
-
   @CommandLine.Mixin private RulesChoice choice = new RulesChoice();
-
-  @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
 
   @Override
   public Integer call() throws Unusable {
-    Reading reading = new CaseInput(file).read();
-    CaseFile caseFile = CaseInput.caseFile(reading);
+    CaseInput input = cases.read();
+    CaseFile caseFile = input.caseFile();
     RuleSet rules = choice.rules();
     Review review = new Reviewer(rules).review(caseFile, choice.profile(rules));
-    PrintWriter err = spec.commandLine().getErr();
-    err.print(CaseInput.warnings(reading));
-    err.flush();
+    cases.warn(input);
     String text =
         switch (format) {
           case TEXT -> new TextReport(verbose).render(review);
           case JSON -> new JsonReport().render(review);
           case HTML -> ReviewPage.render(caseFile, review);
         };
-    new Output(Optional.ofNullable(output), spec.commandLine().getOut()).write(text);
+    output.write(text);
     return review.leavesCriticalOpen() ? ExitCodes.PLAN_LEAVES_CRITICAL : ExitCodes.DONE;
   }
 }

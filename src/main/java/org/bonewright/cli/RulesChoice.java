@@ -4,16 +4,13 @@ import java.util.stream.Collectors;
 import org.bonewright.principles.Profile;
 import org.bonewright.principles.RuleSet;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
 import picocli.CommandLine.Option;
 
 /** The options that say by which limits to judge, and which principles to show. */
 final class RulesChoice {
 
-  @Option(
-      names = "--site",
-      paramLabel = "FILE",
-      description = "Judge by the local limits and severities of this site file.")
-  private @Nullable String site;
+  @CommandLine.Mixin private SiteChoice site = new SiteChoice();
 
   @Option(
       names = "--profile",
@@ -36,7 +33,7 @@ final class RulesChoice {
    * @throws Unusable if the site file cannot be used; the message lists every problem
    */
   Local local() throws Unusable {
-    return Local.of(site);
+    return site.local();
   }
 
   /** Return whether a profile is named. */

@@ -28,7 +28,7 @@ final class WarmUpCommand implements Callable<Integer> {
       }
       Review review =
           new Reviewer(RuleSet.built())
-              .review(CaseInput.caseFile(new Intake().read(in.readAllBytes())));
+              .review(new Intake().read(in.readAllBytes()).caseFile().orElseThrow());
       String shown = new TextReport(true).render(review) + new JsonReport().render(review);
       return shown.isEmpty() ? ExitCodes.INTERNAL : ExitCodes.DONE;
     }

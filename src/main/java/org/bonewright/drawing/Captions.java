@@ -2,11 +2,11 @@ package org.bonewright.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.bonewright.casefile.Bone;
 import org.bonewright.casefile.CaseFile;
 import org.bonewright.casefile.Side;
 import org.bonewright.measures.Subject;
+import org.bonewright.measures.Words;
 
 /** The texts round a drawing. */
 final class Captions {
@@ -26,7 +26,7 @@ final class Captions {
             + subject.id()
             + ": "
             + side(bone)
-            + word(bone.name())
+            + Words.written(bone.name())
             + ", "
             + subject.caseFile().reference(),
         15 * 1.1,
@@ -36,19 +36,14 @@ final class Captions {
   private static String side(Bone bone) {
     return bone.side() == Side.NOT_STATED
         ? "side not stated, drawn as a right "
-        : word(bone.side()) + " ";
+        : Words.written(bone.side()) + " ";
   }
 
   /** Return where the case comes from, as it must stand on every drawing. */
   static String provenance(CaseFile file) {
     return file.provenance() == CaseFile.Provenance.INVENTED
         ? "invented case"
-        : word(file.provenance()) + " case";
-  }
-
-  /** Return a constant as a word. */
-  static String word(Enum<?> constant) {
-    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        : Words.written(file.provenance()) + " case";
   }
 
   /** Return a text cut so that it fits a width. */

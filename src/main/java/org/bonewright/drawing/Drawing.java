@@ -8,6 +8,7 @@ import org.bonewright.drawing.words.InWords;
 import org.bonewright.drawing.words.Levels;
 import org.bonewright.drawing.words.Standing;
 import org.bonewright.measures.Scene;
+import org.bonewright.measures.Words;
 
 /** Draws the bone as it stands at the end of a subject. */
 public final class Drawing {
@@ -24,7 +25,7 @@ public final class Drawing {
 
   /** Return a word for the ids of a drawing: letters, digits and hyphens. */
   static String id(Standing standing, View view) {
-    String name = view.name().toLowerCase(Locale.ROOT) + "-" + standing.scene().subject().id();
+    String name = Words.written(view) + "-" + standing.scene().subject().id();
     return name.codePoints()
         .map(c -> Character.isLetterOrDigit(c) && c < 128 ? c : '-')
         .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)

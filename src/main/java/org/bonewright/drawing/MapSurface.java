@@ -196,26 +196,18 @@ final class MapSurface {
 
   private void holes(Standing.Laid laid, PlateForm form, Direction surface, List<Mark> inside) {
     double r = map.scale().units(form.screw() * 1.15) / 2;
-    laid.placed()
-        .allHoles()
-        .forEach(
-            hole ->
-                standing
-                    .level(laid, hole)
-                    .ifPresent(
-                        level ->
-                            inside.add(
-                                new Mark.Thing(
-                                    "hole",
-                                    laid.holeName(hole),
-                                    laid.holeName(hole),
-                                    map.around(
-                                        map.y(surface),
-                                        r,
-                                        y ->
-                                            List.of(
-                                                new Mark.Disc(
-                                                    map.x(level.middle()), y, r, r, Ink.HOLE)))))));
+    standing.eachHole(
+        laid,
+        (level, hole) ->
+            inside.add(
+                new Mark.Thing(
+                    "hole",
+                    laid.holeName(hole),
+                    laid.holeName(hole),
+                    map.around(
+                        map.y(surface),
+                        r,
+                        y -> List.of(new Mark.Disc(map.x(level.middle()), y, r, r, Ink.HOLE))))));
     if (laid.placed().allHoles().anyMatch(hole -> !laid.placed().isFilled(hole))) {
       used.add(Key.OPEN);
     }

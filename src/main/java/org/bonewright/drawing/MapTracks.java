@@ -9,6 +9,7 @@ import org.bonewright.bone.Dimension;
 import org.bonewright.bone.ledger.Track;
 import org.bonewright.casefile.ScrewRow;
 import org.bonewright.drawing.words.Standing;
+import org.bonewright.measures.Words;
 
 /** The openings of all tracks on the unrolled surface. */
 final class MapTracks {
@@ -78,7 +79,7 @@ final class MapTracks {
 
   static Mark.Thing thing(Standing.Drilled drilled, List<Mark> parts) {
     Track track = drilled.old().track();
-    String kind = drilled.old().filled() ? Captions.word(track.kind()) : "old-track";
+    String kind = drilled.old().filled() ? Words.written(track.kind()) : "old-track";
     return new Mark.Thing(
         kind, track.name(), (drilled.own() ? "" : "old track ") + track.name(), parts);
   }

@@ -15,6 +15,7 @@ import org.bonewright.casefile.Strut;
 import org.bonewright.drawing.words.InWords;
 import org.bonewright.drawing.words.Levels;
 import org.bonewright.drawing.words.Standing;
+import org.bonewright.measures.Words;
 
 /** Draws the bone from the side, near end left, with a row of signs for each implant. */
 final class SideStrip {
@@ -264,6 +265,6 @@ final class SideStrip {
         .operation()
         .outcome()
         .flatMap(outcome -> outcome.mode())
-        .map(mode -> "What became of it: " + Captions.word(mode).replace('-', ' ') + ".");
+        .map(mode -> "What became of it: " + Words.of(mode) + ".");
   }
 }

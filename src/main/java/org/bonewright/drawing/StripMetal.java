@@ -13,6 +13,7 @@ import org.bonewright.casefile.OtherImplant;
 import org.bonewright.casefile.Quantity;
 import org.bonewright.casefile.Strut;
 import org.bonewright.drawing.words.Standing;
+import org.bonewright.measures.Words;
 
 /** Everything but plates in the side strip: nails, bolts, pins, lag screws, struts, old tracks. */
 final class StripMetal {
@@ -89,7 +90,7 @@ final class StripMetal {
             : filled ? -radius - 1.5 : -radius;
     StripScrew.Rod rod =
         new StripScrew.Rod(level, direction, track.tilt(), out, tip, track.diameter().middle());
-    String kind = filled ? Captions.word(track.kind()) : "old-track";
+    String kind = filled ? Words.written(track.kind()) : "old-track";
     return Optional.of(new Mark.Thing(kind, track.name(), says(drilled), rod(drilled, rod)));
   }
 
@@ -259,21 +260,14 @@ final class StripMetal {
   /** Return the pieces left behind, in the bone. */
   List<Mark> pieces() {
     List<Mark> marks = new ArrayList<>();
-    standing
-        .pieces()
-        .forEach(
-            piece ->
-                piece
-                    .level()
-                    .flatMap(level -> standing.level(level, standing.roundOf(piece)))
-                    .ifPresent(
-                        l ->
-                            marks.add(
-                                new Mark.Thing(
-                                    "piece",
-                                    piece.path(),
-                                    piece.path() + ", " + piece.piece().orElse(""),
-                                    piece(l)))));
+    standing.eachPiece(
+        (piece, level) ->
+            marks.add(
+                new Mark.Thing(
+                    "piece",
+                    piece.path(),
+                    piece.path() + ", " + piece.piece().orElse(""),
+                    piece(level))));
     return marks;
   }
 

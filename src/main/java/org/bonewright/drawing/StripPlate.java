@@ -54,24 +54,13 @@ final class StripPlate {
             laid.metal().path(),
             laid.metal().path(),
             List.of(new Mark.Outline(outline(span.get()), true, ink))));
-    laid.placed()
-        .allHoles()
-        .forEach(
-            hole ->
-                standing
-                    .level(laid, hole)
-                    .ifPresent(level -> marks.add(hole(hole, level.middle(), behind))));
-    laid.placed()
-        .allHoles()
-        .forEach(
-            hole ->
-                standing
-                    .level(laid, hole)
-                    .ifPresent(
-                        level ->
-                            laid.placed()
-                                .screwIn(hole)
-                                .ifPresent(row -> marks.add(screw(hole, level.middle(), row)))));
+    standing.eachHole(laid, (level, hole) -> marks.add(hole(hole, level.middle(), behind)));
+    standing.eachHole(
+        laid,
+        (level, hole) ->
+            laid.placed()
+                .screwIn(hole)
+                .ifPresent(row -> marks.add(screw(hole, level.middle(), row))));
     laid.broken()
         .flatMap(hole -> standing.level(laid, hole))
         .ifPresent(level -> marks.add(crack(level)));

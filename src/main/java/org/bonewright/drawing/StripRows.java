@@ -33,20 +33,11 @@ final class StripRows {
     List<Rows.Row> rows = new ArrayList<>();
     for (Standing.Laid laid : standing.plates()) {
       List<Rows.Entry> entries = new ArrayList<>();
-      laid.placed()
-          .allHoles()
-          .forEach(
-              hole ->
-                  standing
-                      .level(laid, hole)
-                      .ifPresent(
-                          level ->
-                              entries.add(
-                                  new Rows.Entry(
-                                      level,
-                                      key(laid, hole),
-                                      text(laid, hole),
-                                      over(laid, hole)))));
+      standing.eachHole(
+          laid,
+          (level, hole) ->
+              entries.add(
+                  new Rows.Entry(level, key(laid, hole), text(laid, hole), over(laid, hole))));
       if (!entries.isEmpty()) {
         rows.add(
             new Rows.Row(
@@ -210,20 +201,11 @@ final class StripRows {
   List<Rows.Row> other() {
     List<Rows.Row> rows = new ArrayList<>();
     List<Rows.Entry> pieces = new ArrayList<>();
-    standing
-        .pieces()
-        .forEach(
-            piece ->
-                piece
-                    .level()
-                    .flatMap(level -> standing.level(level, standing.roundOf(piece)))
-                    .ifPresent(
-                        l ->
-                            pieces.add(
-                                new Rows.Entry(
-                                    l,
-                                    Key.PIECE,
-                                    Captions.shortened(piece.piece().orElse(""), 10.5, 420)))));
+    standing.eachPiece(
+        (piece, level) ->
+            pieces.add(
+                new Rows.Entry(
+                    level, Key.PIECE, Captions.shortened(piece.piece().orElse(""), 10.5, 420))));
     add(rows, "left behind", "", pieces);
     List<Rows.Entry> cuts = new ArrayList<>();
     CutLevels.of(standing)

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
+import org.bonewright.measures.Words;
 
 /**
  * Writes a picture as SVG 1.1 that needs no style sheet, script or font of its own. The same
@@ -130,7 +131,7 @@ public final class SvgWriter {
   }
 
   private String id(Hatch hatch) {
-    return picture.id() + "-" + hatch.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return picture.id() + "-" + Words.written(hatch);
   }
 
   private void mark(Mark mark) throws XMLStreamException {
@@ -206,7 +207,7 @@ public final class SvgWriter {
     put("y", number(label.y()));
     put("font-size", number(label.size()));
     if (label.anchor() != Mark.Anchor.START) {
-      put("text-anchor", label.anchor().name().toLowerCase(Locale.ROOT));
+      put("text-anchor", Words.written(label.anchor()));
     }
     if (label.bold()) {
       put("font-weight", "bold");

@@ -18,7 +18,6 @@ import org.bonewright.casefile.Answer;
 import org.bonewright.casefile.BoneName;
 import org.bonewright.casefile.LagScrew;
 import org.bonewright.casefile.Operation;
-import org.bonewright.casefile.Outcome;
 import org.bonewright.casefile.Plate;
 import org.bonewright.casefile.Reduction;
 
@@ -226,33 +225,10 @@ public final class Scene {
         .collect(Collectors.toSet());
   }
 
-  /**
-   * Return the operation whose failure led to this one, with its own scene: the last one before it
-   * that was meant to unite the bone. A stage that did what it was for is passed over.
-   */
+  /** Return the scene of the operation whose failure led to this one. */
   public Optional<Scene> failedBefore() {
-    return once("failed-before", this::setFailedBefore);
-  }
-
-  private Optional<Scene> setFailedBefore() {
-    List<Operation> before = subject.before();
-    for (int i = before.size() - 1; i >= 0; i--) {
-      Operation earlier = before.get(i);
-      boolean onlyStage =
-          earlier.outcome().map(o -> o.result() == Outcome.Result.STAGE_DONE).orElse(false)
-              || i >= subject.caseFile().operations().size();
-      if (!onlyStage) {
-        Subject then =
-            new Subject(
-                earlier.id(),
-                Subject.Scope.OPERATION,
-                subject.caseFile(),
-                List.of(earlier),
-                before.subList(0, i));
-        return Optional.of(new Scene(then, catalogue));
-      }
-    }
-    return Optional.empty();
+    return once(
+        "failed-before", () -> subject.failedBefore().map(then -> new Scene(then, catalogue)));
   }
 
   /** Return the operations before the subject that were carried out, in order. */

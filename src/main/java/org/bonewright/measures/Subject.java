@@ -90,6 +90,23 @@ public record Subject(
         before);
   }
 
+  /**
+   * Return the operation whose failure led to this one, as it was judged: the last one done before
+   * it that was meant to unite the bone. A stage that did what it was for is passed over.
+   */
+  public Optional<Subject> failedBefore() {
+    int done = Math.min(before.size(), caseFile.operations().size());
+    for (int i = done - 1; i >= 0; i--) {
+      Operation earlier = before.get(i);
+      if (!earlier.wasOnlyAStage()) {
+        return Optional.of(
+            new Subject(
+                earlier.id(), Scope.OPERATION, caseFile, List.of(earlier), before.subList(0, i)));
+      }
+    }
+    return Optional.empty();
+  }
+
   private static Operation nothing(Optional<Quantity> day) {
     return Operation.named("nothing-yet", day).asPlanned();
   }

@@ -1,9 +1,12 @@
 package org.bonewright.principles;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import tools.jackson.databind.JsonNode;
 
 /** What an example gives for a need. */
@@ -33,11 +36,33 @@ public sealed interface GivenValue {
   /**
    * Numbers that a model computes under sampled assumptions.
    *
-   * @param percent how many of a hundred samples read each number
+   * @param samples the numbers in the order of sampling
    */
-  record Sampled(Map<Double, Integer> percent) implements GivenValue {}
+  record Sampled(List<Double> samples) implements GivenValue {
 
-  /** Read a value as an examples file writes it. */
+    public Sampled {
+      samples = List.copyOf(samples);
+    }
+
+    /** Return how many of a hundred samples read each number, the smallest number first. */
+    public Map<Double, Integer> percent() {
+      Map<Double, Integer> counts = new TreeMap<>();
+      samples.forEach(sample -> counts.merge(sample, 1, Integer::sum));
+      counts.replaceAll((sample, count) -> count * WHOLE / samples.size());
+      return counts;
+    }
+
+    private static final int WHOLE = 100;
+  }
+
+  /**
+   * Read a value as an examples file writes it: a number, {@code [from, to]}, a word, a list of
+   * words, {@code none} or {@code unknown}. A number that a model samples is written {@code
+   * {samples: [0.2, 0.4]}}, or with the percentage of samples at each number, {@code {share: {0.2:
+   * 90, 0.4: 10}}}.
+   *
+   * @throws IllegalArgumentException if samples are written in another way
+   */
   static GivenValue of(JsonNode value) {
     if (value.isString() && value.stringValue().equals("unknown")) {
       return new NotKnown();
@@ -61,14 +86,39 @@ public sealed interface GivenValue {
   }
 
   private static Sampled sampled(JsonNode value) {
-    Map<Double, Integer> percent = new TreeMap<>();
-    value
-        .path("share")
-        .properties()
-        .forEach(part -> percent.put(Double.parseDouble(part.getKey()), part.getValue().asInt()));
+    Set<String> fields = new TreeSet<>(value.propertyNames());
+    if (fields.equals(Set.of("samples"))) {
+      return new Sampled(value.get("samples").values().stream().map(GivenValue::number).toList());
+    }
+    if (!fields.equals(Set.of("share"))) {
+      throw new IllegalArgumentException("samples or share, not " + fields);
+    }
     List<Double> samples = new ArrayList<>();
-    value.path("samples").values().forEach(sample -> samples.add(sample.doubleValue()));
-    samples.forEach(sample -> percent.merge(sample, 100 / samples.size(), Integer::sum));
-    return new Sampled(percent);
+    value
+        .get("share")
+        .properties()
+        .forEach(
+            part ->
+                samples.addAll(
+                    Collections.nCopies(
+                        percent(part.getValue()), Double.parseDouble(part.getKey()))));
+    if (samples.size() != Sampled.WHOLE) {
+      throw new IllegalArgumentException("the shares make " + samples.size() + " %");
+    }
+    return new Sampled(samples);
+  }
+
+  private static double number(JsonNode value) {
+    if (!value.isNumber()) {
+      throw new IllegalArgumentException("no number: " + value.asString());
+    }
+    return value.doubleValue();
+  }
+
+  private static int percent(JsonNode value) {
+    if (!value.isInt() || value.intValue() < 0) {
+      throw new IllegalArgumentException("no whole percentage: " + value);
+    }
+    return value.intValue();
   }
 }

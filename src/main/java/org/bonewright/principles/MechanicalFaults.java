@@ -7,8 +7,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
-import org.bonewright.casefile.Operation;
-import org.bonewright.casefile.Outcome;
 import org.bonewright.measures.Definition;
 import org.bonewright.measures.Kind;
 import org.bonewright.measures.Reading;
@@ -114,14 +112,14 @@ final class MechanicalFaults {
     if (id.equals(HERE)) {
       return count(here);
     }
-    Optional<Operation> before = before(subject);
+    Optional<String> before = subject.failedBefore().map(Subject::id);
     if (before.isEmpty()) {
       return new Reading.None("no operation before");
     }
     if (id.equals(GRAVE)) {
-      return count(faults(of(before.get().id()), judged -> !judged.card().cause().equals(RECORDS)));
+      return count(faults(of(before.get()), judged -> !judged.card().cause().equals(RECORDS)));
     }
-    Map<String, Fault> then = faults(of(before.get().id()));
+    Map<String, Fault> then = faults(of(before.get()));
     return count(
         switch (id) {
           case BEFORE -> then;
@@ -223,23 +221,5 @@ final class MechanicalFaults {
 
   private List<Judgement> of(String subject) {
     return bySubject.getOrDefault(subject, List.of());
-  }
-
-  /** The last operation done before that was more than a stage. */
-  private static Optional<Operation> before(Subject subject) {
-    int done = subject.caseFile().operations().size();
-    List<Operation> before = subject.before().stream().limit(done).toList();
-    for (int i = before.size() - 1; i >= 0; i--) {
-      boolean stage =
-          before
-              .get(i)
-              .outcome()
-              .map(outcome -> outcome.result() == Outcome.Result.STAGE_DONE)
-              .orElse(false);
-      if (!stage) {
-        return Optional.of(before.get(i));
-      }
-    }
-    return Optional.empty();
   }
 }

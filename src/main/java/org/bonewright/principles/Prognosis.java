@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.bonewright.casefile.BoneName;
+import org.bonewright.measures.Words;
 
 /** What was published of the next operation. It is shown with its caution and judges nothing. */
 public final class Prognosis {
@@ -39,7 +40,7 @@ public final class Prognosis {
       String bone, Optional<Way> way, Optional<Boolean> graft, String say, Card.Source source) {
 
     boolean fits(BoneName name, Way planned, boolean withGraft) {
-      return bone.equals(name.name().toLowerCase(Locale.ROOT))
+      return bone.equals(Words.written(name))
           && way.map(planned::equals).orElse(true)
           && graft.map(g -> g == withGraft).orElse(true);
     }

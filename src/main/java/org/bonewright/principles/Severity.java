@@ -1,6 +1,7 @@
 package org.bonewright.principles;
 
 import java.util.Locale;
+import org.bonewright.measures.Words;
 
 /** How much an unmet principle matters, mildest first. */
 public enum Severity {
@@ -20,7 +21,7 @@ public enum Severity {
 
   /** Return the name as written in cards and texts. */
   public String word() {
-    return name().toLowerCase(Locale.ROOT);
+    return Words.written(this);
   }
 
   /** Return the next severity up; critical stays critical. */

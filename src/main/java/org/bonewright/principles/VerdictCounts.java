@@ -150,16 +150,9 @@ final class VerdictCounts {
   }
 
   private static Optional<Operation> failedBefore(Subject subject) {
-    List<Operation> before = subject.before();
-    for (int i = before.size() - 1; i >= 0; i--) {
-      Optional<Outcome> outcome = before.get(i).outcome();
-      if (outcome.map(o -> o.result() == Outcome.Result.STAGE_DONE).orElse(false)) {
-        continue;
-      }
-      return outcome.flatMap(Outcome::mode).map(mode -> true).orElse(false)
-          ? Optional.of(before.get(i))
-          : Optional.empty();
-    }
-    return Optional.empty();
+    return subject
+        .failedBefore()
+        .map(Subject::operation)
+        .filter(failed -> failed.outcome().flatMap(Outcome::mode).isPresent());
   }
 }

@@ -1,6 +1,7 @@
 package org.bonewright.principles;
 
 import java.util.Locale;
+import org.bonewright.measures.Words;
 
 /** The four verdicts. */
 public enum VerdictKind {
@@ -16,6 +17,6 @@ public enum VerdictKind {
 
   /** Return the name as written in cards and texts. */
   public String word() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return Words.written(this);
   }
 }

@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import org.bonewright.measures.Definition;
+import org.bonewright.measures.Words;
 import org.bonewright.principles.Card;
 import org.bonewright.principles.Promise;
 import org.bonewright.principles.Remedy;
@@ -104,7 +105,7 @@ public final class CatalogueJson {
         .put("family", rules.family(card).letter())
         .put("title", card.title())
         .put("level", card.level())
-        .put("judgedOn", card.subject().name().toLowerCase(java.util.Locale.ROOT))
+        .put("judgedOn", Words.written(card.subject()))
         .put("since", card.since());
     texts(node, "profiles", CatalogueText.profiles(rules, card));
     List<LocalChange> local =

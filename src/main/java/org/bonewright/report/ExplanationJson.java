@@ -1,9 +1,9 @@
 package org.bonewright.report;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.bonewright.change.PlanChange;
+import org.bonewright.measures.Words;
 import org.bonewright.principles.RuleTrace;
 import org.bonewright.review.Explanation;
 import tools.jackson.databind.json.JsonMapper;
@@ -89,7 +89,7 @@ public final class ExplanationJson {
   }
 
   private static void rule(ObjectNode node, RuleTrace rule) {
-    node.put("name", rule.name()).put("fires", word(rule.fires()));
+    node.put("name", rule.name()).put("fires", Words.written(rule.fires()));
     rule.finds()
         .ifPresent(
             finds ->
@@ -103,10 +103,6 @@ public final class ExplanationJson {
                 conditions
                     .addObject()
                     .put("words", condition.words())
-                    .put("holds", word(condition.holds())));
-  }
-
-  private static String word(RuleTrace.Holds holds) {
-    return holds.name().toLowerCase(Locale.ROOT);
+                    .put("holds", Words.written(condition.holds())));
   }
 }

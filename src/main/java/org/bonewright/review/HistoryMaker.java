@@ -17,6 +17,7 @@ import org.bonewright.casefile.Plate;
 import org.bonewright.casefile.Strut;
 import org.bonewright.measures.Scene;
 import org.bonewright.measures.Subject;
+import org.bonewright.measures.Words;
 import org.bonewright.principles.Card;
 import org.bonewright.principles.JudgedCase;
 import org.bonewright.principles.Judgement;
@@ -94,7 +95,7 @@ final class HistoryMaker {
         .ifPresent(put -> put.forEach(implant -> kind(implant).ifPresent(means::add)));
     operation
         .biology()
-        .ifPresent(grafts -> grafts.forEach(graft -> means.add(Said.words(graft.kind()))));
+        .ifPresent(grafts -> grafts.forEach(graft -> means.add(Words.of(graft.kind()))));
     return means.stream().distinct().toList();
   }
 

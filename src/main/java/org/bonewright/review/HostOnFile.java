@@ -2,12 +2,12 @@ package org.bonewright.review;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.bonewright.casefile.Answer;
 import org.bonewright.casefile.Host;
 import org.bonewright.measures.Subject;
+import org.bonewright.measures.Words;
 
 /**
  * What the file said of the patient as a host before an operation began and can slow union: named,
@@ -50,8 +50,6 @@ final class HostOnFile {
   }
 
   private static String name(Host.Drug drug) {
-    return drug == Host.Drug.NSAID
-        ? "anti-inflammatory drug"
-        : drug.name().toLowerCase(Locale.ROOT);
+    return drug == Host.Drug.NSAID ? "anti-inflammatory drug" : Words.of(drug);
   }
 }

@@ -10,6 +10,7 @@ import org.bonewright.casefile.CaseFile;
 import org.bonewright.measures.Definition;
 import org.bonewright.measures.Kind;
 import org.bonewright.measures.Reading;
+import org.bonewright.measures.Words;
 import org.bonewright.principles.Card;
 import org.bonewright.principles.Judgement;
 import org.bonewright.principles.Remedy;
@@ -126,13 +127,13 @@ final class LineMaker {
 
   private static String kind(Reading reading) {
     if (reading instanceof Reading.Amount amount) {
-      return Said.words(amount.kind());
+      return Words.of(amount.kind());
     }
     if (reading instanceof Reading.Word word) {
-      return Said.words(word.kind());
+      return Words.of(word.kind());
     }
     if (reading instanceof Reading.Sampled) {
-      return Said.words(Kind.MODEL);
+      return Words.of(Kind.MODEL);
     }
     return reading instanceof Reading.None ? "none" : "unknown";
   }

@@ -1,12 +1,12 @@
 package org.bonewright.review;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.bonewright.bone.Dimension;
 import org.bonewright.measures.Definition;
+import org.bonewright.measures.Words;
 import org.bonewright.measures.load.UsualLoad;
 import org.bonewright.measures.load.UsualLoads;
 import org.bonewright.principles.Card;
@@ -64,7 +64,7 @@ public final class LocalWording {
   }
 
   static LocalChange change(LocalLoads loads) {
-    String bone = loads.bone().name().toLowerCase(Locale.ROOT);
+    String bone = Words.written(loads.bone());
     String weight =
         UsualLoads.isOfTheLeg(loads.bone())
             ? ", of " + Dimension.number(UsualLoad.SITE_KG) + " kg body weight"

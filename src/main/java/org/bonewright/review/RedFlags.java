@@ -16,6 +16,7 @@ import org.bonewright.casefile.InfectionSigns;
 import org.bonewright.casefile.NerveState;
 import org.bonewright.casefile.Quantity;
 import org.bonewright.measures.Subject;
+import org.bonewright.measures.Words;
 import org.bonewright.measures.infection.InfectionEvidence;
 import org.bonewright.measures.infection.NormalReaction;
 import org.bonewright.review.RedFlag.Kind;
@@ -172,7 +173,7 @@ final class RedFlags {
                 flag(
                     Kind.NEW_PALSY,
                     "Complete palsy of the "
-                        + Said.words(seen.answer().name())
+                        + Words.of(seen.answer().name())
                         + " nerve that the injury did not cause",
                     seen.finding()));
   }

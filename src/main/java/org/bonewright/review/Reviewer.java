@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.bonewright.casefile.CaseFile;
 import org.bonewright.casefile.Plan;
+import org.bonewright.measures.Words;
 import org.bonewright.principles.Judge;
 import org.bonewright.principles.JudgedCase;
 import org.bonewright.principles.Profile;
@@ -84,7 +85,7 @@ public final class Reviewer {
   private static Review.Heading heading(CaseFile caseFile) {
     return new Review.Heading(
         caseFile.reference(),
-        Said.words(caseFile.provenance()),
+        Words.of(caseFile.provenance()),
         caseFile.source(),
         Said.patient(caseFile.patient()),
         Said.injury(caseFile));

@@ -28,15 +28,12 @@ import org.bonewright.casefile.Plate;
 import org.bonewright.casefile.Quantity;
 import org.bonewright.casefile.Side;
 import org.bonewright.casefile.Strut;
+import org.bonewright.measures.Words;
 
 /** Says the records of a case in a surgeon's words. */
 final class Said {
 
   private Said() {}
-
-  static String words(Enum<?> constant) {
-    return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
-  }
 
   static String numbers(Quantity quantity) {
     return Dimension.stated(quantity, "").numbers();
@@ -45,9 +42,12 @@ final class Said {
   static String patient(Patient patient) {
     List<String> parts = new ArrayList<>();
     parts.add(patient.ageYears().map(age -> numbers(age) + " years").orElse("age not stated"));
-    patient.sex().filter(sex -> sex != Patient.Sex.OTHER).ifPresent(sex -> parts.add(words(sex)));
+    patient
+        .sex()
+        .filter(sex -> sex != Patient.Sex.OTHER)
+        .ifPresent(sex -> parts.add(Words.of(sex)));
     patient.weightKg().ifPresent(kg -> parts.add(numbers(kg) + " kg"));
-    patient.demand().ifPresent(demand -> parts.add("demand: " + words(demand)));
+    patient.demand().ifPresent(demand -> parts.add("demand: " + Words.of(demand)));
     return String.join(", ", parts);
   }
 
@@ -57,9 +57,9 @@ final class Said {
     List<String> parts = new ArrayList<>();
     parts.add(
         bone.side() == Side.NOT_STATED
-            ? words(bone.name()) + ", side not stated"
-            : words(bone.side()) + " " + words(bone.name()));
-    parts.add(injury.pattern().map(Said::words).orElse("pattern not stated"));
+            ? Words.of(bone.name()) + ", side not stated"
+            : Words.of(bone.side()) + " " + Words.of(bone.name()));
+    parts.add(injury.pattern().map(Words::of).orElse("pattern not stated"));
     injury
         .openGrade()
         .map(g -> g == Injury.OpenGrade.NONE ? "closed" : "open, grade " + g.name())
@@ -84,11 +84,11 @@ final class Said {
     if (brief) {
       return String.join("; ", parts);
     }
-    operation.concept().ifPresent(concept -> parts.add(words(concept) + " stability"));
+    operation.concept().ifPresent(concept -> parts.add(Words.of(concept) + " stability"));
     operation
         .compression()
         .filter(c -> c.method() != Compression.Method.NONE)
-        .ifPresent(c -> parts.add("compressed by " + words(c.method())));
+        .ifPresent(c -> parts.add("compressed by " + Words.of(c.method())));
     operation
         .biology()
         .filter(grafts -> !grafts.isEmpty())
@@ -110,7 +110,7 @@ final class Said {
   }
 
   private static String graft(Graft graft) {
-    return words(graft.kind()) + graft.volumeMl().map(v -> " " + numbers(v) + " mL").orElse("");
+    return Words.of(graft.kind()) + graft.volumeMl().map(v -> " " + numbers(v) + " mL").orElse("");
   }
 
   private static String implant(Implant implant, boolean brief) {
@@ -123,7 +123,7 @@ final class Said {
           + nail.bolts().map(bolts -> ", " + counted(bolts.size(), "bolt")).orElse("");
     }
     if (implant instanceof Strut strut) {
-      return words(strut.where()) + " strut";
+      return Words.of(strut.where()) + " strut";
     }
     return implant instanceof ExternalFixator
         ? "external fixator"
@@ -135,7 +135,7 @@ final class Said {
     plate.holes().ifPresent(holes -> words.append(holes).append("-hole "));
     plate.surface().map(Said::surface).ifPresent(surface -> words.append(surface).append(' '));
     if (!brief) {
-      plate.family().map(Said::words).ifPresent(family -> words.append(family).append(' '));
+      plate.family().map(Words::of).ifPresent(family -> words.append(family).append(' '));
     }
     words.append("plate");
     plate
@@ -156,15 +156,15 @@ final class Said {
             .min(Comparator.comparingDouble(named -> named.direction().angleTo(direction)))
             .orElseThrow();
     return nearest.direction().equals(direction)
-        ? words(nearest)
-        : words(nearest) + " (" + Dimension.number(direction.degrees()) + "°)";
+        ? Words.of(nearest)
+        : Words.of(nearest) + " (" + Dimension.number(direction.degrees()) + "°)";
   }
 
   private static String mode(FailureMode mode) {
     return switch (mode) {
       case CALLUS_LINE_OPEN -> "callus, line open";
       case NO_UNION_METAL_INTACT -> "no union, metal intact";
-      default -> words(mode);
+      default -> Words.of(mode);
     };
   }
 
@@ -189,7 +189,7 @@ final class Said {
             .orElse("");
     String mode = outcome.mode().map(m -> ": " + mode(m)).orElse("");
     String hole = outcome.hole().map(h -> " (hole " + h + ")").orElse("");
-    String result = words(outcome.result());
+    String result = Words.of(outcome.result());
     return result.substring(0, 1).toUpperCase(Locale.ROOT)
         + result.substring(1)
         + day

@@ -18,7 +18,7 @@ import org.bonewright.principles.RuleChanges.Turned;
 /**
  * Every cell in which a principle judges otherwise than it did. The cells are those of both
  * versions: every measure that either reads, cut at the limits of both. A word that only one of
- * them knows is left out.
+ * them knows is left out, and so is a cell whose words are never read together.
  */
 final class CellChanges {
 
@@ -32,17 +32,20 @@ final class CellChanges {
   private final ReleasedPrinciple before;
   private final ReleasedPrinciple after;
   private final Function<String, Optional<Definition>> measures;
+  private final ReadTogether together;
   private final Map<String, List<Cell>> axes = new LinkedHashMap<>();
 
   CellChanges(
       String id,
       ReleasedPrinciple before,
       ReleasedPrinciple after,
-      Function<String, Optional<Definition>> measures) {
+      Function<String, Optional<Definition>> measures,
+      ReadTogether together) {
     this.id = id;
     this.before = before;
     this.after = after;
     this.measures = measures;
+    this.together = together;
     TreeSet<String> all = new TreeSet<>(before.needs().values());
     all.addAll(after.needs().values());
     all.forEach(measure -> axes.put(measure, axis(measure)));
@@ -103,7 +106,7 @@ final class CellChanges {
       int[] values = table.values(cell);
       String was = said(then, world(before, names, values));
       String is = said(now, world(after, names, values));
-      if (!was.equals(is)) {
+      if (!was.equals(is) && together.possible(words(names, values))) {
         turned.computeIfAbsent(List.of(was, is), t -> new BitSet()).set(cell);
       }
     }
@@ -142,6 +145,17 @@ final class CellChanges {
               "in " + (rows.size() - ROWS) + " more groups of readings", "various", "various"));
     }
     return new Told(given, told);
+  }
+
+  private Map<String, String> words(List<String> names, int[] values) {
+    Map<String, String> words = new TreeMap<>();
+    for (int axis = 0; axis < values.length; axis++) {
+      Cell cell = axes.get(names.get(axis)).get(values[axis]);
+      if (!(cell instanceof Cell.Span)) {
+        words.put(names.get(axis), cell.word());
+      }
+    }
+    return words;
   }
 
   private World world(ReleasedPrinciple principle, List<String> names, int[] values) {

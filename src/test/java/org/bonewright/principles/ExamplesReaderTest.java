@@ -68,7 +68,7 @@ class ExamplesReaderTest {
       refuses(gap("{share: {1: 90, 2: 9}}"), "gap: the shares make 99 %");
       refuses(gap("{share: {1: 89.5, 2: 10.5}}"), "gap: no whole percentage: 89.5");
       refuses(gap("{samples: [1, -1]}"), "gap can never be -1.0");
-      refuses(gap("{samples: [1, wide]}"), "gap can never be wide");
+      refuses(gap("{samples: [1, wide]}"), "gap: no number: wide");
       refuses(gap("{sampels: [1]}"), "gap: samples or share, not [sampels]");
     }
 

@@ -1,9 +1,6 @@
 package org.bonewright.principles;
 
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
-import java.util.Set;
 import java.util.TreeSet;
 import org.bonewright.measures.Definition;
 import org.bonewright.measures.Definition.Domain;
@@ -13,10 +10,8 @@ import org.bonewright.measures.Reading;
 import tools.jackson.databind.JsonNode;
 
 /**
- * Turns what an example gives for a need into a reading: a number, {@code [from, to]}, a word, a
- * list of words, {@code none} or {@code unknown}. A number that a model samples is written {@code
- * {samples: [0.2, 0.4]}}, or with the percentage of samples at each number, {@code {share: {0.2:
- * 90, 0.4: 10}}}. What the measure can never read is refused.
+ * Turns what an example gives for a need into a reading. What the measure can never read is
+ * refused.
  */
 final class Given {
 
@@ -37,26 +32,28 @@ final class Given {
   }
 
   Reading of(JsonNode value) {
-    if (value.isString() && value.stringValue().equals("unknown")) {
-      return unknown();
+    return of(written(value));
+  }
+
+  private GivenValue written(JsonNode value) {
+    try {
+      return GivenValue.of(value);
+    } catch (IllegalArgumentException fault) {
+      throw new IllegalArgumentException(need + ": " + fault.getMessage(), fault);
     }
-    if (value.isString() && value.stringValue().equals("none")) {
-      return new Reading.None("none given");
+  }
+
+  private Reading of(GivenValue value) {
+    if (value instanceof GivenValue.Amount amount) {
+      return amount(amount.from(), amount.to());
     }
-    if (value.isNumber()) {
-      return number(value.doubleValue());
+    if (value instanceof GivenValue.Words words) {
+      return words(words.words());
     }
-    if (value.isObject()) {
-      return sampled(value);
+    if (value instanceof GivenValue.Sampled sampled) {
+      return sampled(sampled.samples());
     }
-    if (value.isArray() && value.size() == 2 && value.get(0).isNumber()) {
-      return amount(value.get(0).doubleValue(), value.get(1).doubleValue());
-    }
-    List<String> words =
-        value.isArray()
-            ? value.values().stream().map(JsonNode::asString).toList()
-            : List.of(value.asString());
-    return words(words);
+    return value instanceof GivenValue.NotThere ? new Reading.None("none given") : unknown();
   }
 
   private Reading words(List<String> words) {
@@ -77,43 +74,10 @@ final class Given {
     return new Reading.Amount(min, max, Kind.FACT, "given", missing);
   }
 
-  private Reading sampled(JsonNode value) {
-    Set<String> fields = new TreeSet<>(value.propertyNames());
-    List<Double> samples = new ArrayList<>();
-    if (fields.equals(Set.of("samples"))) {
-      value.get("samples").values().forEach(sample -> samples.add(number(sample)));
-    } else if (fields.equals(Set.of("share"))) {
-      value
-          .get("share")
-          .properties()
-          .forEach(
-              part ->
-                  samples.addAll(
-                      Collections.nCopies(
-                          percent(part.getValue()), Double.parseDouble(part.getKey()))));
-      if (samples.size() != 100) {
-        throw new IllegalArgumentException(need + ": the shares make " + samples.size() + " %");
-      }
-    } else {
-      throw new IllegalArgumentException(need + ": samples or share, not " + fields);
-    }
+  private Reading sampled(List<Double> samples) {
     samples.forEach(sample -> amount(sample, sample));
     return new Reading.Sampled(
         samples.get(0), samples, "given", "what is sampled", List.of(missing()));
-  }
-
-  private double number(JsonNode value) {
-    if (!value.isNumber()) {
-      throw refused(value.asString());
-    }
-    return value.doubleValue();
-  }
-
-  private int percent(JsonNode value) {
-    if (!value.isInt() || value.intValue() < 0) {
-      throw new IllegalArgumentException(need + ": no whole percentage: " + value);
-    }
-    return value.intValue();
   }
 
   private static boolean possible(Domain.Numbers domain, double value) {

@@ -16,6 +16,7 @@ import org.bonewright.principles.RuleChanges.Version;
 final class ReleaseChanges {
 
   private final Map<String, Definition> measures = new HashMap<>();
+  private final ReadTogether together = new ReadTogether();
 
   ReleaseChanges(RuleSet rules) {
     rules.definitions().forEach(measure -> measures.put(measure.id(), measure));
@@ -63,7 +64,7 @@ final class ReleaseChanges {
   private Optional<Changed> changed(String id, ReleasedPrinciple before, ReleasedPrinciple after) {
     Function<String, Optional<Definition>> find =
         measure -> Optional.ofNullable(measures.get(measure));
-    CellChanges.Told told = new CellChanges(id, before, after, find).told();
+    CellChanges.Told told = new CellChanges(id, before, after, find, together).told();
     if (told.rows().isEmpty()) {
       return Optional.empty();
     }

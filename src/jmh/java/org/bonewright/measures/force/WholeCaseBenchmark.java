@@ -6,7 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.TimeUnit;
+import org.bonewright.Timed;
 import org.bonewright.casefile.BoneName;
 import org.bonewright.casefile.CaseFile;
 import org.bonewright.casefile.checking.Intake;
@@ -18,26 +18,16 @@ import org.bonewright.measures.catalogue.EveryMeasure;
 import org.bonewright.measures.load.PermittedLoads;
 import org.bonewright.measures.load.UsualLoads;
 import org.openjdk.jmh.annotations.Benchmark;
-import org.openjdk.jmh.annotations.BenchmarkMode;
-import org.openjdk.jmh.annotations.Fork;
 import org.openjdk.jmh.annotations.Measurement;
-import org.openjdk.jmh.annotations.Mode;
-import org.openjdk.jmh.annotations.OutputTimeUnit;
-import org.openjdk.jmh.annotations.Scope;
-import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
  * What the forces of a whole history cost: the demo of a femur with three operations and a plan, each
  * under every load of its first six weeks. Look at the median (p0.50).
  */
-@State(Scope.Benchmark)
-@BenchmarkMode(Mode.SampleTime)
-@OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Fork(1)
 @Warmup(iterations = 3, time = 4)
 @Measurement(iterations = 4, time = 4)
-public class WholeCaseBenchmark {
+public class WholeCaseBenchmark extends Timed {
 
   private static final Path CASE = Path.of("cases/demo/femur-three-operations/case.json");
 

@@ -5,41 +5,27 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
-import java.util.concurrent.TimeUnit;
+import org.bonewright.Timed;
 import org.bonewright.mechanics.construct.BoneStrut;
 import org.bonewright.mechanics.construct.Compression;
 import org.bonewright.mechanics.construct.FixedBone;
-import org.bonewright.mechanics.construct.Fracture;
 import org.bonewright.mechanics.construct.Fracture.Filling;
+import org.bonewright.mechanics.construct.Fracture;
 import org.bonewright.mechanics.construct.Load;
 import org.bonewright.mechanics.construct.MetalPlate;
-import org.bonewright.mechanics.construct.PlateScrew;
 import org.bonewright.mechanics.construct.PlateScrew.Head;
+import org.bonewright.mechanics.construct.PlateScrew;
 import org.bonewright.mechanics.construct.Shaft;
 import org.bonewright.mechanics.section.HollowCircle;
 import org.bonewright.mechanics.section.Material;
 import org.bonewright.mechanics.section.Rectangle;
 import org.openjdk.jmh.annotations.Benchmark;
-import org.openjdk.jmh.annotations.BenchmarkMode;
-import org.openjdk.jmh.annotations.Fork;
-import org.openjdk.jmh.annotations.Measurement;
-import org.openjdk.jmh.annotations.Mode;
-import org.openjdk.jmh.annotations.OutputTimeUnit;
-import org.openjdk.jmh.annotations.Scope;
-import org.openjdk.jmh.annotations.State;
-import org.openjdk.jmh.annotations.Warmup;
 
 /**
  * What a construct costs a review, which solves it with some hundred sets of assumptions. Look at the
  * median (p0.50): it does not tell of others who use the machine.
  */
-@State(Scope.Benchmark)
-@BenchmarkMode(Mode.SampleTime)
-@OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Fork(1)
-@Warmup(iterations = 5, time = 3)
-@Measurement(iterations = 5, time = 2)
-public class MechanicalModelBenchmark {
+public class MechanicalModelBenchmark extends Timed {
 
   private static final int SAMPLES = 200;
   private static final Material STEEL = Material.isotropic(193_000, 0.3);

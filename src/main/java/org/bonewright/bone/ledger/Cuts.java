@@ -6,9 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import org.bonewright.bone.Dimension;
 import org.bonewright.bone.FractureZone;
+import org.bonewright.bone.GapLeft;
 import org.bonewright.casefile.Operation;
-import org.bonewright.casefile.Quantity;
-import org.bonewright.casefile.Reduction;
 import org.bonewright.casefile.Resection;
 
 /**
@@ -63,7 +62,7 @@ public final class Cuts {
   }
 
   private static Dimension closed(Dimension length, Operation operation, boolean only) {
-    Optional<Dimension> gap = operation.reduction().flatMap(Cuts::gap);
+    Optional<Dimension> gap = operation.reduction().flatMap(GapLeft::widest);
     double most = Math.max(0, length.max());
     if (gap.isEmpty()) {
       return Dimension.assumed(0, most, "gap left after resection not recorded");
@@ -74,23 +73,6 @@ public final class Cuts {
         Math.max(least, only ? Math.max(0, length.max() - gap.get().min()) : most),
         gap.get().assumed(),
         "resected length less the gap left");
-  }
-
-  /** Return the wider of the gaps on the two sides; one alone says only how wide it is at least. */
-  private static Optional<Dimension> gap(Reduction reduction) {
-    Optional<Quantity> near = reduction.gapNearMm();
-    Optional<Quantity> far = reduction.gapFarMm();
-    if (near.isEmpty() && far.isEmpty()) {
-      return Optional.empty();
-    }
-    double unknown = Double.POSITIVE_INFINITY;
-    return Optional.of(
-        new Dimension(
-            Math.max(near.map(Quantity::min).orElse(0.0), far.map(Quantity::min).orElse(0.0)),
-            Math.max(
-                near.map(Quantity::max).orElse(unknown), far.map(Quantity::max).orElse(unknown)),
-            near.isEmpty() || far.isEmpty(),
-            "gap stated"));
   }
 
   /** Return the cuts of operations before this one, in order. */

@@ -22,7 +22,7 @@ final class OnlyAPairHasABoneBeside implements Check {
             procedure ->
                 objections.refuse(
                     procedure.at().field("companionCut"),
-                    "a bone beside the " + bone.name().toLowerCase(java.util.Locale.ROOT),
+                    "a bone beside the " + Wording.words(bone),
                     "no such field, except for tibia, radius and ulna"));
   }
 }

@@ -7,6 +7,7 @@ import org.bonewright.bone.ledger.Cuts;
 import org.bonewright.bone.ledger.OldTrack;
 import org.bonewright.bone.ledger.Track;
 import org.bonewright.casefile.CaseFile;
+import org.bonewright.measures.Words;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -27,11 +28,11 @@ public final class BoneJson {
     ObjectNode root = JSON.createObjectNode();
     root.put("schema", "bonewright/bone/1");
     root.put("reference", file.reference());
-    root.put("provenance", BoneText.word(file.provenance()));
+    root.put("provenance", Words.written(file.provenance()));
     root.put("moment", standing.scene().subject().id());
     ObjectNode bone = root.putObject("bone");
-    bone.put("name", BoneText.word(file.bone().name()));
-    bone.put("side", BoneText.word(file.bone().side()));
+    bone.put("name", Words.written(file.bone().name()));
+    bone.put("side", Words.written(file.bone().side()));
     range(bone, "lengthMm", standing.scene().bone().length());
     root.put("levelsFrom", standing.levels().fromLandmark() ? "landmark" : "middle-of-zone");
     ObjectNode zone = root.putObject("zone");
@@ -62,7 +63,7 @@ public final class BoneJson {
   private static void track(ObjectNode node, Standing standing, OldTrack old) {
     Track track = old.track();
     node.put("name", track.name());
-    node.put("kind", BoneText.word(track.kind()));
+    node.put("kind", Words.written(track.kind()));
     node.put("operation", old.operation());
     track.level().ifPresent(level -> range(node, "levelMm", level));
     if (standing.levels().fromLandmark()) {
@@ -78,8 +79,8 @@ public final class BoneJson {
       node.put("tiltDeg", rounded(track.tilt()));
     }
     range(node, "diameterMm", track.diameter());
-    node.put("crosses", BoneText.word(track.reach()));
-    track.state().ifPresent(state -> node.put("state", BoneText.word(state)));
+    node.put("crosses", Words.written(track.reach()));
+    track.state().ifPresent(state -> node.put("state", Words.written(state)));
     node.put("metalInIt", old.filled());
   }
 

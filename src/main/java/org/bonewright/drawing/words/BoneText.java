@@ -1,11 +1,11 @@
 package org.bonewright.drawing.words;
 
 import java.util.List;
-import java.util.Locale;
 import org.bonewright.casefile.Bone;
 import org.bonewright.casefile.CaseFile;
 import org.bonewright.casefile.Direction;
 import org.bonewright.casefile.Side;
+import org.bonewright.measures.Words;
 
 /** What is in a bone and where it is free, as text for a terminal. */
 public final class BoneText {
@@ -31,13 +31,13 @@ public final class BoneText {
         "Bone of "
             + file.reference()
             + " ("
-            + word(file.provenance())
+            + Words.written(file.provenance())
             + " case), "
             + standing.scene().subject().id());
     line(
         (bone.side() == Side.NOT_STATED
-                ? word(bone.name()) + ", side not stated"
-                : word(bone.side()) + " " + word(bone.name()))
+                ? Words.written(bone.name()) + ", side not stated"
+                : Words.written(bone.side()) + " " + Words.written(bone.name()))
             + ", "
             + standing.scene().bone().length().numbers()
             + " mm long; levels in mm from "
@@ -104,9 +104,5 @@ public final class BoneText {
       fresh = false;
     }
     line(line.toString());
-  }
-
-  static String word(Enum<?> constant) {
-    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 }

@@ -2,7 +2,6 @@ package org.bonewright.drawing.words;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.bonewright.bone.Dimension;
@@ -16,6 +15,7 @@ import org.bonewright.casefile.Direction;
 import org.bonewright.casefile.Operation;
 import org.bonewright.casefile.Plan;
 import org.bonewright.casefile.Plate;
+import org.bonewright.measures.Words;
 
 /**
  * Where three screws of a plate, one hole apart, would find bone that no old track has touched, on
@@ -132,7 +132,7 @@ public record FreeBone(
 
   /** Return the family's name in words. */
   public String familyName() {
-    return family.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return Words.written(family);
   }
 
   /** Return whose screws are tried, in words. */

@@ -3,7 +3,6 @@ package org.bonewright.drawing.words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntPredicate;
@@ -23,6 +22,7 @@ import org.bonewright.casefile.Pin;
 import org.bonewright.casefile.Quantity;
 import org.bonewright.casefile.ScrewRow;
 import org.bonewright.casefile.Strut;
+import org.bonewright.measures.Words;
 
 /** A bone as it stands, in short sentences without a full stop. */
 public final class InWords {
@@ -200,10 +200,7 @@ public final class InWords {
 
   /** Return what became of a screw, bolt or pin, with a space before; empty where it is sound. */
   public static String state(Optional<ScrewRow.State> state) {
-    return state
-        .filter(s -> s != ScrewRow.State.SOUND)
-        .map(s -> " " + s.name().toLowerCase(Locale.ROOT).replace('_', ' '))
-        .orElse("");
+    return state.filter(s -> s != ScrewRow.State.SOUND).map(s -> " " + Words.of(s)).orElse("");
   }
 
   private static boolean isScrew(Standing.Laid laid, int hole, boolean locking) {

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiConsumer;
+import java.util.function.ObjIntConsumer;
 import java.util.stream.Collectors;
 import org.bonewright.bone.Construct;
 import org.bonewright.bone.Dimension;
@@ -178,6 +180,13 @@ public final class Standing {
         .map(levels::told);
   }
 
+  /** Do something with each hole of a plate whose level is known, in order. */
+  public void eachHole(Laid laid, ObjIntConsumer<Dimension> what) {
+    laid.placed()
+        .allHoles()
+        .forEach(hole -> level(laid, hole).ifPresent(level -> what.accept(level, hole)));
+  }
+
   /**
    * Return the level as it reads now of what was read from the landmark at an operation; nothing
    * where levels are not counted from there, or the bone there is gone.
@@ -233,6 +242,16 @@ public final class Standing {
   /** Return the pieces of metal left behind. */
   public List<InsideMetal> pieces() {
     return ledger.metalAfter(lastRound()).stream().filter(m -> m.piece().isPresent()).toList();
+  }
+
+  /** Do something with each piece of metal left behind whose level is known. */
+  public void eachPiece(BiConsumer<InsideMetal, Dimension> what) {
+    for (InsideMetal piece : pieces()) {
+      piece
+          .level()
+          .flatMap(read -> level(read, roundOf(piece)))
+          .ifPresent(level -> what.accept(piece, level));
+    }
   }
 
   /** Return the number of the operation that left a piece, from 0. */

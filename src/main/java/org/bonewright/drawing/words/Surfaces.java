@@ -2,11 +2,11 @@ package org.bonewright.drawing.words;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.bonewright.bone.Dimension;
 import org.bonewright.casefile.BoneName;
 import org.bonewright.casefile.Direction;
+import org.bonewright.measures.Words;
 
 /**
  * The surfaces of a bone by name. A clavicle lies across: what the case file counts as lateral, 90
@@ -31,7 +31,7 @@ public final class Surfaces {
     return Arrays.stream(Direction.Named.values())
         .filter(named -> named.direction().equals(direction))
         .findFirst()
-        .map(named -> word(named.name().toLowerCase(Locale.ROOT)))
+        .map(named -> word(Words.written(named)))
         .orElseGet(() -> Dimension.number(direction.degrees()) + "° from anterior");
   }
 

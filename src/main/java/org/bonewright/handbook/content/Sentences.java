@@ -1,22 +1,18 @@
 package org.bonewright.handbook.content;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.bonewright.handbook.model.Run;
 import org.bonewright.handbook.model.Text;
 import org.bonewright.principles.Card;
 import org.bonewright.principles.RuleSet;
+import org.bonewright.principles.Slots;
 
 /**
  * The sentences of a card, with their gaps told in words: what will be read stands there by its
  * name, a limit by its value or, where it differs by case, by its values.
  */
 final class Sentences {
-
-  private static final Pattern GAP = Pattern.compile("\\{([a-zA-Z][a-zA-Z0-9]*)}");
 
   private final Card card;
   private final RuleSet rules;
@@ -44,20 +40,7 @@ final class Sentences {
   }
 
   private static Text filled(String sentence, Function<String, Run> fill) {
-    List<Run> runs = new ArrayList<>();
-    Matcher gap = GAP.matcher(sentence);
-    int from = 0;
-    while (gap.find()) {
-      if (gap.start() > from) {
-        runs.add(new Run.Plain(sentence.substring(from, gap.start())));
-      }
-      runs.add(fill.apply(gap.group(1)));
-      from = gap.end();
-    }
-    if (from < sentence.length()) {
-      runs.add(new Run.Plain(sentence.substring(from)));
-    }
-    return new Text(runs);
+    return new Text(Slots.pieces(sentence, Run.Plain::new, fill));
   }
 
   private Run gap(String name) {

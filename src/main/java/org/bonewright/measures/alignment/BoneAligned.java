@@ -1,7 +1,6 @@
 package org.bonewright.measures.alignment;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import org.bonewright.measures.Definition;
 import org.bonewright.measures.Kind;
@@ -9,6 +8,7 @@ import org.bonewright.measures.Measure;
 import org.bonewright.measures.MissingFact;
 import org.bonewright.measures.Reading;
 import org.bonewright.measures.Scene;
+import org.bonewright.measures.Words;
 
 /** Which bone is held to unite as it stands, if any. */
 final class BoneAligned implements Measure {
@@ -29,7 +29,7 @@ final class BoneAligned implements Measure {
 
   @Override
   public Reading take(Scene scene) {
-    String bone = scene.boneName().name().toLowerCase(Locale.ROOT);
+    String bone = Words.written(scene.boneName());
     if (scene.certainly("main-implant-used", "no")) {
       return Reading.word(NONE, "nothing holds the bone");
     }

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 import org.bonewright.bone.HoleSide;
 import org.bonewright.bone.ThreadForm;
+import org.bonewright.mechanics.construct.Beside;
 import org.bonewright.mechanics.construct.BoneStrut;
 import org.bonewright.mechanics.construct.Compression;
 import org.bonewright.mechanics.construct.FixedBone;
@@ -98,12 +99,13 @@ final class Builder {
         screws,
         sketch.strut().map(this::strut),
         nail,
-        compression(plates),
-        sketch.fixator().map(outside -> new FixatorBuilder(outside, draw, gap).fixator()),
-        sketch.lags().stream()
-            .map(lag -> new LagBuilder(draw, tube, bone).screw(lag, lagMetal()))
-            .toList(),
-        onlay.map(strut -> strut.strut(bone.elastic(), missed)));
+        compression(),
+        new Beside(
+            sketch.fixator().map(outside -> new FixatorBuilder(outside, draw, gap).fixator()),
+            sketch.lags().stream()
+                .map(lag -> new LagBuilder(draw, tube, bone).screw(lag, lagMetal()))
+                .toList(),
+            onlay.map(strut -> strut.strut(bone.elastic(), missed))));
   }
 
   /** Lag screws are made of what the plate is made of. */
@@ -208,10 +210,10 @@ final class Builder {
   }
 
   /** What presses through the plate; a lag screw presses beside it. */
-  private Optional<Compression> compression(List<MetalPlate> plates) {
+  private Optional<Compression> compression() {
     LineSketch line = sketch.line();
     double force = draw.in(line.pressed(), Assumption.COMPRESSION);
-    if (!line.closed() || line.central() || force < 1 || plates.isEmpty()) {
+    if (!line.closed() || line.central() || force < 1 || sketch.plates().isEmpty()) {
       return Optional.empty();
     }
     double core = tube.coreRadius();

@@ -1,6 +1,7 @@
 package org.bonewright.measures.force;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.bonewright.measures.Definition;
 import org.bonewright.measures.Measure;
@@ -31,20 +32,33 @@ final class ForceMeasure implements Measure {
   private final WhenClosed whenClosed;
   private final Part part;
 
-  /** What it says of ends that touch all round. */
-  private enum WhenClosed {
-    /** The same as else. */
-    SAME,
-    /** There is no gap. */
-    NO_GAP,
-    /** The bone bears the load with the metal. */
-    SHARED,
-    /** Nothing else: of an open gap it says nothing. */
-    ONLY
+  /** Whether it says something of ends that touch all round, and of a gap. */
+  enum WhenClosed {
+    /** Of both. */
+    SAME("", ""),
+    /** Of a gap alone: nothing strains where there is none. */
+    NO_GAP("the ends touch, there is no gap to strain", ""),
+    /** Of a gap alone: ends that touch bear the load with the metal. */
+    SHARED("the ends touch and bear the load with the metal", ""),
+    /** Of ends that touch alone. */
+    ONLY("", "there is a gap");
+
+    private final String closed;
+    private final String open;
+
+    WhenClosed(String closed, String open) {
+      this.closed = closed;
+      this.open = open;
+    }
+
+    /** Return why it says nothing of a line; empty where it says something. */
+    private Optional<String> silent(LineSketch line) {
+      return Optional.of(line.closed() ? closed : open).filter(why -> !why.isEmpty());
+    }
   }
 
   /** What it is a number of. */
-  private enum Part {
+  enum Part {
     WHOLE(""),
     PLATE("no plate holds the bone"),
     WITHIN("neither plate nor nail holds the bone"),
@@ -68,7 +82,14 @@ final class ForceMeasure implements Measure {
     }
   }
 
-  private ForceMeasure(
+  /**
+   * Make a measure.
+   *
+   * @param part what must hold the bone for it to say something
+   * @param whenClosed whether it says something of ends that touch
+   * @param number reads it off one solution
+   */
+  ForceMeasure(
       Modelling modelling,
       String id,
       String title,
@@ -85,234 +106,6 @@ final class ForceMeasure implements Measure {
     this.whenClosed = whenClosed;
   }
 
-  static Measure strain(Modelling modelling) {
-    return new ForceMeasure(
-        modelling,
-        "gap-strain",
-        "Strain at the line",
-        new Definition.Domain.Numbers("%", "%", 0, Double.POSITIVE_INFINITY, 0),
-        "the largest opening or closing anywhere round the outer ring under the load of"
-            + " the first six weeks, over the gap; over a zone in pieces, over the sum of its gaps, taken as a"
-            + " quarter to the whole of it. Closing ends at 100 %, and 100 % stands where the load is not"
-            + " borne or the fragments come off each other. None where the ends touch",
-        "frame model; Perren, J Bone Joint Surg Br 2002, for its meaning (from memory)",
-        Part.WHOLE,
-        WhenClosed.NO_GAP,
-        solved -> Math.rint(solved.strain() * 100) / 100);
-  }
-
-  static Measure farMovement(Modelling modelling) {
-    return movement(
-        modelling,
-        "far-cortex-movement",
-        "Movement at the far cortex",
-        "opening or closing of the line opposite the longest plate under the load of the first six weeks,"
-            + " without its sign",
-        Part.PLATE,
-        solved -> Math.abs(solved.far()));
-  }
-
-  static Measure nearMovement(Modelling modelling) {
-    return movement(
-        modelling,
-        "near-cortex-movement",
-        "Movement at the near cortex",
-        "opening or closing of the line under the longest plate under the load of the first six weeks,"
-            + " without its sign",
-        Part.PLATE,
-        solved -> Math.abs(solved.near()));
-  }
-
-  static Measure most(Modelling modelling) {
-    return movement(
-        modelling,
-        "gap-movement",
-        "Movement at the line",
-        "the largest opening or closing of the line anywhere round the outer ring under the load of"
-            + " the first six weeks",
-        Part.WHOLE,
-        Solved::most);
-  }
-
-  static Measure shear(Modelling modelling) {
-    return movement(
-        modelling,
-        "shear-movement",
-        "Movement across the line",
-        "the largest movement in the plane of the line at the outer ring under the load of"
-            + " the first six weeks, turning included",
-        Part.WHOLE,
-        Solved::shear);
-  }
-
-  private static Measure movement(
-      Modelling modelling,
-      String id,
-      String title,
-      String formula,
-      Part part,
-      ToDoubleFunction<Solved> number) {
-    return new ForceMeasure(
-        modelling,
-        id,
-        title,
-        Definition.millimetres(),
-        formula,
-        "frame model",
-        part,
-        WhenClosed.SAME,
-        number);
-  }
-
-  static Measure contact(Modelling modelling) {
-    return new ForceMeasure(
-        modelling,
-        "contact-under-load",
-        "Ring in contact under load",
-        Definition.percent(),
-        "share of the ring of the bone that touches under the load of the first six weeks",
-        "frame model with ends that push and never pull",
-        Part.WHOLE,
-        WhenClosed.SAME,
-        Solved::contact);
-  }
-
-  static Measure opening(Modelling modelling) {
-    return new ForceMeasure(
-        modelling,
-        "opening-moment",
-        "Moment that opens the far cortex",
-        new Definition.Domain.Numbers("N.m", "N·m", 0, Double.POSITIVE_INFINITY, 0),
-        "bending moment at which the cortex opposite the plate opens; 0 where it is open before any"
-            + " load, or nothing presses the ends together. None where there is a gap",
-        "frame model; pressing forces by method of compression, from memory",
-        Part.PLATE,
-        WhenClosed.ONLY,
-        solved -> Math.max(0, solved.opening()));
-  }
-
-  static Measure stress(Modelling modelling) {
-    return stress(
-        modelling,
-        "plate-stress-range",
-        "Range of stress in the plate",
-        "largest range of the nominal stress at any hole of a plate or at the line, from no load to"
-            + " the load of the first six weeks",
-        Part.PLATE,
-        Solved::stress);
-  }
-
-  static Measure nailStress(Modelling modelling) {
-    return stress(
-        modelling,
-        "nail-stress-range",
-        "Range of stress in the nail",
-        "largest range of the nominal stress of the nail at the line or at a bolt, from no load to"
-            + " the load of the first six weeks; empty holes of the nail are not known",
-        Part.NAIL,
-        Solved::nail);
-  }
-
-  static Measure boltStress(Modelling modelling) {
-    return stress(
-        modelling,
-        "bolt-stress-range",
-        "Range of stress in the bolts",
-        "largest range of the bending stress of a locking bolt, of its full diameter, from no load"
-            + " to the load of the first six weeks",
-        Part.NAIL,
-        Solved::bolt);
-  }
-
-  static Measure pinStress(Modelling modelling) {
-    return stress(
-        modelling,
-        "pin-stress-range",
-        "Range of stress in the pins",
-        "largest range of the bending stress of a pin of an external fixator, in the core of its"
-            + " thread at the near cortex or in its shank at the clamp, from no load to the load of"
-            + " the first six weeks. Clamps are taken as rigid, threads without a notch",
-        Part.FIXATOR,
-        Solved::pin);
-  }
-
-  static Measure steady(Modelling modelling) {
-    return stress(
-        modelling,
-        "plate-stress-steady",
-        "Steady stress in the plate",
-        "nominal stress before any load, from what presses the ends together, where the range is"
-            + " largest",
-        Part.PLATE,
-        Solved::steady);
-  }
-
-  private static Measure stress(
-      Modelling modelling,
-      String id,
-      String title,
-      String formula,
-      Part part,
-      ToDoubleFunction<Solved> number) {
-    return new ForceMeasure(
-        modelling,
-        id,
-        title,
-        new Definition.Domain.Numbers("N/mm2", "N/mm²", 0, Double.POSITIVE_INFINITY, 0),
-        formula,
-        "frame model; net section at a hole",
-        part,
-        WhenClosed.SAME,
-        number);
-  }
-
-  static Measure enduranceUsed(Modelling modelling) {
-    return new ForceMeasure(
-        modelling,
-        "endurance-used",
-        "Endurance of the metal used up",
-        Definition.ratio(),
-        "alternating stress at the edge of the worst hole of plate or nail, or in a bolt, over the"
-            + " endurance limit, plus mean stress over tensile strength; above 1 it breaks in time. Pins"
-            + " of a fixator are left out: they work loose before they break, and can be changed",
-        "Goodman's line; endurance limits from memory, as ranges",
-        Part.WITHIN,
-        WhenClosed.SAME,
-        Solved::use);
-  }
-
-  static Measure life(Modelling modelling) {
-    return new ForceMeasure(
-        modelling,
-        "metal-life-over-union",
-        "Life of the metal over time to union",
-        Definition.ratio(),
-        "cycles to failure of the worst hole of plate or nail, or of a bolt, over the loads that come until the usual time of"
-            + " union, at the load of the first six weeks, which may rise as the bone shares it; 100"
-            + " stands for more, 0.01 for less. None where the ends touch. Pins of a"
-            + " fixator are left out: they work loose before they break, and can be changed",
-        "line of stress over cycles through two points (convention of textbooks, from memory); about"
-            + " a million steps a year (Griffin et al., J Orthop Surg Res 2009, excerpt read)",
-        Part.WITHIN,
-        WhenClosed.SHARED,
-        Solved::life);
-  }
-
-  static Measure margin(Modelling modelling) {
-    return new ForceMeasure(
-        modelling,
-        "screw-pull-margin",
-        "Margin of the most loaded screw",
-        Definition.ratio(),
-        "pull at which its thread strips over the pull on it under the load of the first six weeks, the"
-            + " smallest of all plate screws; below 1 also where the plates slip before that load is"
-            + " reached, 0 where the fragments come off each other; 100 stands for more",
-        "frame model; Chapman et al., J Biomech Eng 1996 (abstract read), used in cortex by extension",
-        Part.PLATE,
-        WhenClosed.SAME,
-        Solved::margin);
-  }
-
   @Override
   public Definition definition() {
     return definition;
@@ -320,27 +113,16 @@ final class ForceMeasure implements Measure {
 
   @Override
   public Reading take(Scene scene) {
-    Forces forces = modelling.forces(scene);
-    if (forces instanceof Forces.Untold untold) {
-      return new Reading.Unknown(untold.missing());
-    }
-    if (forces instanceof Forces.Outside outside) {
-      return new Reading.None(outside.why());
-    }
-    Forces.Known known = (Forces.Known) forces;
+    return modelling.forces(scene).read(this::read);
+  }
+
+  private Reading read(Forces.Known known) {
     if (!part.isIn(known.sketch())) {
       return new Reading.None(part.none);
     }
-    boolean closed = known.sketch().line().closed();
-    if (closed && whenClosed == WhenClosed.NO_GAP) {
-      return new Reading.None("the ends touch, there is no gap to strain");
-    }
-    if (closed && whenClosed == WhenClosed.SHARED) {
-      return new Reading.None("the ends touch and bear the load with the metal");
-    }
-    if (!closed && whenClosed == WhenClosed.ONLY) {
-      return new Reading.None("there is a gap");
-    }
-    return known.reading(number);
+    return whenClosed
+        .silent(known.sketch().line())
+        .<Reading>map(Reading.None::new)
+        .orElseGet(() -> known.reading(number));
   }
 }

@@ -1,13 +1,14 @@
 package org.bonewright.measures.force;
 
 import java.util.List;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import org.bonewright.measures.MissingFact;
 import org.bonewright.measures.Reading;
 import org.bonewright.measures.Scene;
 
 /** The construct of a scene, solved under every set of assumptions. */
-sealed interface Forces {
+sealed interface Forces permits Forces.Known, Refused {
 
   /**
    * Solved.
@@ -33,19 +34,10 @@ sealed interface Forces {
     }
   }
 
-  /**
-   * Facts are missing.
-   *
-   * @param missing what
-   */
-  record Untold(List<MissingFact> missing) implements Forces {}
-
-  /**
-   * The model has nothing to say.
-   *
-   * @param why as a short clause
-   */
-  record Outside(String why) implements Forces {}
+  /** Return what a measure reads: what it makes of the solved construct, else why there is none. */
+  default Reading read(Function<Known, Reading> measure) {
+    return this instanceof Refused refused ? refused.reading() : measure.apply((Known) this);
+  }
 
   /**
    * Return them for a scene.
@@ -56,17 +48,14 @@ sealed interface Forces {
    */
   static Forces of(Scene scene, List<Loading> loads, List<MissingFact> asks, Solutions solutions) {
     Sketch.Attempt attempt = SketchMaker.of(scene);
-    if (attempt instanceof Sketch.Attempt.Untold untold) {
-      return new Untold(untold.missing());
-    }
-    if (attempt instanceof Sketch.Attempt.Outside outside) {
-      return new Outside(outside.why());
+    if (attempt instanceof Refused refused) {
+      return refused;
     }
     Sketch sketch = ((Sketch.Attempt.Ready) attempt).sketch();
     return solutions
         .under(sketch, loads, scene.boneName(), scene.subject().isRevision())
         .<Forces>map(answers -> new Known(sketch, answers, asks))
-        .orElseGet(() -> new Untold(List.of(noAnswer(scene))));
+        .orElseGet(() -> new Refused(Reading.unknown(noAnswer(scene))));
   }
 
   /** Return what is asked where the model finds no answer. */

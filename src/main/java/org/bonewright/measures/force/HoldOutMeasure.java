@@ -72,14 +72,10 @@ final class HoldOutMeasure implements Measure {
 
   @Override
   public Reading take(Scene scene) {
-    Forces forces = modelling.forces(scene);
-    if (forces instanceof Forces.Untold untold) {
-      return new Reading.Unknown(untold.missing());
-    }
-    if (forces instanceof Forces.Outside outside) {
-      return new Reading.None(outside.why());
-    }
-    Forces.Known known = (Forces.Known) forces;
+    return modelling.forces(scene).read(known -> read(scene, known));
+  }
+
+  private Reading read(Scene scene, Forces.Known known) {
     if (known.sketch().nail().isPresent()) {
       return new Reading.None("a nail holds the bone");
     }

@@ -1,6 +1,6 @@
 package org.bonewright.measures.force;
 
-import java.util.Locale;
+import org.bonewright.measures.Words;
 
 /**
  * How a construct lets go of the bone.
@@ -30,7 +30,7 @@ record LetGo(double share, Mode mode) {
 
     /** Return it as a word. */
     String word() {
-      return name().toLowerCase(Locale.ROOT);
+      return Words.written(this);
     }
   }
 

@@ -26,11 +26,8 @@ final class ModelledLine implements Measure {
   @Override
   public Reading take(Scene scene) {
     Sketch.Attempt attempt = SketchMaker.of(scene);
-    if (attempt instanceof Sketch.Attempt.Untold untold) {
-      return new Reading.Unknown(untold.missing());
-    }
-    if (attempt instanceof Sketch.Attempt.Outside outside) {
-      return new Reading.None(outside.why());
+    if (attempt instanceof Refused refused) {
+      return refused.reading();
     }
     Sketch sketch = ((Sketch.Attempt.Ready) attempt).sketch();
     return Reading.word(sketch.line().closed() ? "touching" : "gap", sketch.told());

@@ -6,7 +6,6 @@ import org.bonewright.measures.MissingFact;
 import org.bonewright.measures.Scene;
 import org.bonewright.measures.load.LoadMeasures;
 import org.bonewright.measures.load.PermittedLoads;
-import org.bonewright.mechanics.answer.Stiffness;
 
 /** The loads that are in force, and the solutions that all measures of forces share. */
 final class Modelling {
@@ -43,7 +42,7 @@ final class Modelling {
   }
 
   /** Return how stiff a construct is; empty where the model has too few answers. */
-  Optional<Solutions.Answers<Stiffness>> stiffness(Sketch sketch) {
+  Optional<Solutions.Stiff> stiffness(Sketch sketch) {
     return solutions.stiffness(sketch);
   }
 }

@@ -3,7 +3,6 @@ package org.bonewright.measures.force;
 import java.util.List;
 import java.util.Optional;
 import org.bonewright.bone.Dimension;
-import org.bonewright.measures.MissingFact;
 import org.bonewright.measures.force.PlateSketch.Screw;
 
 /**
@@ -86,7 +85,7 @@ record Sketch(
   }
 
   /** What came of the attempt to make a sketch. */
-  sealed interface Attempt {
+  sealed interface Attempt permits Attempt.Ready, Refused {
 
     /**
      * It is there.
@@ -94,19 +93,5 @@ record Sketch(
      * @param sketch the sketch
      */
     record Ready(Sketch sketch) implements Attempt {}
-
-    /**
-     * Facts are missing that have no usual range.
-     *
-     * @param missing what
-     */
-    record Untold(List<MissingFact> missing) implements Attempt {}
-
-    /**
-     * The model does not know such a construct.
-     *
-     * @param why as a short clause
-     */
-    record Outside(String why) implements Attempt {}
   }
 }

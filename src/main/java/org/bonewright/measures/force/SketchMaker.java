@@ -11,6 +11,7 @@ import org.bonewright.casefile.ExternalFixator;
 import org.bonewright.casefile.Strut;
 import org.bonewright.measures.BoneGrades;
 import org.bonewright.measures.MissingFact;
+import org.bonewright.measures.Reading;
 import org.bonewright.measures.Scene;
 import org.bonewright.measures.force.Sketch.Attempt;
 import org.bonewright.measures.nail.Nails;
@@ -37,19 +38,19 @@ final class SketchMaker {
 
   private Attempt make() {
     if (scene.certainly("main-implant-used", "no")) {
-      return new Attempt.Outside("nothing holds the bone");
+      return Refused.outside("nothing holds the bone");
     }
     if (!scene.construct().known()) {
-      return new Attempt.Untold(scene.read("main-implant-used").missing());
+      return untold(scene.read("main-implant-used").missing());
     }
     List<ExternalFixator> fixators = scene.construct().of(ExternalFixator.class);
     if (fixators.size() > 1) {
-      return new Attempt.Outside("two external fixators at once are not modelled");
+      return Refused.outside("two external fixators at once are not modelled");
     }
     if (!scene.certainly("two-lines-apart", "no")) {
       return scene.certainly("two-lines-apart", "yes")
-          ? new Attempt.Outside("the model knows one line, not two apart")
-          : new Attempt.Untold(scene.read("two-lines-apart").missing());
+          ? Refused.outside("the model knows one line, not two apart")
+          : untold(scene.read("two-lines-apart").missing());
     }
     LineMaker lineMaker = new LineMaker(scene);
     Optional<LineSketch> line = lineMaker.line();
@@ -65,21 +66,25 @@ final class SketchMaker {
             .flatMap(FixatorMaker::outside)
             .or(() -> nailMaker.flatMap(m -> m.outside(line.filter(l -> !l.closed()).isPresent())));
     if (outside.isPresent()) {
-      return new Attempt.Outside(outside.get());
+      return Refused.outside(outside.get());
     }
     Optional<NailSketch> nail = nailMaker.flatMap(NailMaker::nail);
     nailMaker.ifPresent(maker -> missing.addAll(maker.missing()));
     Optional<FixatorSketch> fixator = fixatorMaker.flatMap(FixatorMaker::fixator);
     fixatorMaker.ifPresent(maker -> missing.addAll(maker.missing()));
     if (line.isEmpty() || !missing.isEmpty()) {
-      return new Attempt.Untold(missing.stream().distinct().toList());
+      return untold(missing.stream().distinct().toList());
     }
     if (!plates.isEmpty() || nail.isPresent() || fixator.isPresent()) {
       return new Attempt.Ready(sketch(line.get(), plates, nail, fixator));
     }
     return scene.certainly("plate-used", "no")
-        ? new Attempt.Outside("no plate, nail or fixator holds the bone")
-        : new Attempt.Untold(scene.read("plate-used").missing());
+        ? Refused.outside("no plate, nail or fixator holds the bone")
+        : untold(scene.read("plate-used").missing());
+  }
+
+  private static Refused untold(List<MissingFact> facts) {
+    return new Refused(new Reading.Unknown(facts));
   }
 
   private Sketch sketch(

@@ -22,14 +22,14 @@ final class Solutions {
             return all(solver::under);
           });
 
-  private final Remembered<Sketch, Optional<Answers<Stiffness>>> stiffness =
+  private final Remembered<Sketch, Optional<Stiff>> stiffness =
       new Remembered<>(
           sketch ->
-              all(
-                  draw ->
-                      new MechanicalModel(new Builder(sketch, draw).taut())
-                          .stiffness()
-                          .filter(Solutions::resists)));
+              stiffness(sketch, Draw.MIDDLE)
+                  .flatMap(
+                      middle ->
+                          all(draw -> stiffness(sketch, draw))
+                              .map(sampled -> new Stiff(middle, sampled))));
 
   /** What to solve. */
   private record Task(Sketch sketch, List<Loading> loads, BoneName bone, boolean revision) {}
@@ -37,15 +37,28 @@ final class Solutions {
   /**
    * What came of it.
    *
-   * @param nominal everything in the middle of its range
    * @param draws the sets of assumptions that were answered, in order
    * @param samples one for each of them
    */
-  record Answers<T>(T nominal, List<Draw> draws, List<T> samples) {
+  record Answers<T>(List<Draw> draws, List<T> samples) {
     Answers {
       draws = List.copyOf(draws);
       samples = List.copyOf(samples);
     }
+  }
+
+  /**
+   * How stiff a construct is.
+   *
+   * @param middle with everything in the middle of its range
+   * @param sampled under every set of assumptions
+   */
+  record Stiff(Stiffness middle, Answers<Stiffness> sampled) {}
+
+  private static Optional<Stiffness> stiffness(Sketch sketch, Draw draw) {
+    return new MechanicalModel(new Builder(sketch, draw).taut())
+        .stiffness()
+        .filter(Solutions::resists);
   }
 
   /** What gives way under the smallest load has no stiffness. */
@@ -65,7 +78,7 @@ final class Solutions {
   }
 
   /** Return how stiff a construct is; empty where the model has too few answers. */
-  Optional<Answers<Stiffness>> stiffness(Sketch sketch) {
+  Optional<Stiff> stiffness(Sketch sketch) {
     return stiffness.of(sketch.bare());
   }
 
@@ -74,10 +87,6 @@ final class Solutions {
   }
 
   private static <T> Optional<Answers<T>> all(Solving<T> solving) {
-    Optional<T> nominal = solving.under(Draw.MIDDLE);
-    if (nominal.isEmpty()) {
-      return Optional.empty();
-    }
     List<Draw> all = Draws.all();
     List<Optional<T>> found =
         IntStream.range(0, all.size()).parallel().mapToObj(i -> solving.under(all.get(i))).toList();
@@ -91,6 +100,6 @@ final class Solutions {
     }
     return draws.size() < all.size() - UNANSWERED
         ? Optional.empty()
-        : Optional.of(new Answers<>(nominal.get(), draws, samples));
+        : Optional.of(new Answers<>(draws, samples));
   }
 }

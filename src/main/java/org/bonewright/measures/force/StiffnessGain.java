@@ -3,6 +3,7 @@ package org.bonewright.measures.force;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.bonewright.bone.Dimension;
 import org.bonewright.measures.Definition;
 import org.bonewright.measures.Measure;
@@ -47,21 +48,28 @@ final class StiffnessGain implements Measure {
     }
     Sketch.Attempt then = SketchMaker.of(failed.get());
     Sketch.Attempt now = SketchMaker.of(scene);
-    for (Sketch.Attempt attempt : List.of(then, now)) {
-      if (attempt instanceof Sketch.Attempt.Outside outside) {
-        return new Reading.None(outside.why());
-      }
-    }
-    for (Sketch.Attempt attempt : List.of(then, now)) {
-      if (attempt instanceof Sketch.Attempt.Untold untold) {
-        return new Reading.Unknown(untold.missing());
-      }
+    Optional<Reading> refused = refused(then, now);
+    if (refused.isPresent()) {
+      return refused.get();
     }
     Sketch before = ((Sketch.Attempt.Ready) then).sketch().notUnited();
     Sketch after = ((Sketch.Attempt.Ready) now).sketch();
     boolean setAgain = scene.fixing().id().equals(scene.operation().id());
     return gain(before, setAgain ? after : after.notUnited())
         .orElseGet(() -> Reading.unknown(Forces.noAnswer(scene)));
+  }
+
+  /** Where one of them is not modelled, nobody needs to ask about the other. */
+  private static Optional<Reading> refused(Sketch.Attempt then, Sketch.Attempt now) {
+    List<Reading> refused =
+        Stream.of(then, now)
+            .filter(Refused.class::isInstance)
+            .map(attempt -> ((Refused) attempt).reading())
+            .toList();
+    return refused.stream()
+        .filter(Reading.None.class::isInstance)
+        .findFirst()
+        .or(() -> refused.stream().findFirst());
   }
 
   private Optional<Reading> gain(Sketch then, Sketch now) {
@@ -71,8 +79,9 @@ final class StiffnessGain implements Measure {
   }
 
   /** Only sets that answer for both are compared. */
-  private static Reading gain(
-      Solutions.Answers<Stiffness> before, Solutions.Answers<Stiffness> after) {
+  private static Reading gain(Solutions.Stiff then, Solutions.Stiff now) {
+    Solutions.Answers<Stiffness> before = then.sampled();
+    Solutions.Answers<Stiffness> after = now.sampled();
     List<Draw> draws = new ArrayList<>();
     List<Double> gains = new ArrayList<>();
     for (int i = 0; i < before.draws().size(); i++) {
@@ -82,9 +91,9 @@ final class StiffnessGain implements Measure {
         gains.add(new Gain(before.samples().get(i), after.samples().get(there)).larger());
       }
     }
-    Gain nominal = new Gain(before.nominal(), after.nominal());
+    String working = new Gain(then.middle(), now.middle()).shown();
     return new Reading.Sampled(
-        Middle.of(gains), gains, nominal.shown(), Decides.among(draws).of(gains), List.of());
+        Middle.of(gains), gains, working, Decides.among(draws).of(gains), List.of());
   }
 
   /**

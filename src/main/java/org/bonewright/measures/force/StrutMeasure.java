@@ -29,16 +29,12 @@ final class StrutMeasure implements Measure {
 
   @Override
   public Reading take(Scene scene) {
-    Forces forces = modelling.forces(scene);
-    if (forces instanceof Forces.Untold untold) {
-      return new Reading.Unknown(untold.missing());
-    }
-    if (forces instanceof Forces.Outside outside) {
-      return new Reading.None(outside.why());
-    }
-    Forces.Known known = (Forces.Known) forces;
-    return known.sketch().strut().isEmpty()
-        ? new Reading.None("no strut crosses the line")
-        : known.reading(Solved::strut);
+    return modelling
+        .forces(scene)
+        .read(
+            known ->
+                known.sketch().strut().isEmpty()
+                    ? new Reading.None("no strut crosses the line")
+                    : known.reading(Solved::strut));
   }
 }

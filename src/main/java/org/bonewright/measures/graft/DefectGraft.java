@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Set;
 import org.bonewright.casefile.Graft;
 import org.bonewright.casefile.Operation;
-import org.bonewright.casefile.Outcome;
 import org.bonewright.casefile.Strut;
 import org.bonewright.measures.Definition;
 import org.bonewright.measures.Kind;
@@ -43,7 +42,7 @@ final class DefectGraft implements Measure {
   @Override
   public Reading take(Scene scene) {
     List<Operation> steps = scene.subject().steps();
-    if (!scene.subject().planned() && wasOnlyAStage(scene.operation())) {
+    if (!scene.subject().planned() && scene.operation().wasOnlyAStage()) {
       return Reading.word("later", "a stage; a further operation was always intended");
     }
     Biology biology = Biology.of(steps);
@@ -62,10 +61,6 @@ final class DefectGraft implements Measure {
       return Reading.word("later", "a spacer, to be followed by graft");
     }
     return struts.isEmpty() ? ofGraft(scene, biology) : ofStruts(biology, struts);
-  }
-
-  private static boolean wasOnlyAStage(Operation operation) {
-    return operation.outcome().map(o -> o.result() == Outcome.Result.STAGE_DONE).orElse(false);
   }
 
   private static Reading ofStruts(Biology biology, List<Strut> struts) {

@@ -8,7 +8,6 @@ import org.bonewright.casefile.Finding;
 import org.bonewright.casefile.Graft;
 import org.bonewright.casefile.Injury;
 import org.bonewright.casefile.Operation;
-import org.bonewright.casefile.Outcome;
 import org.bonewright.measures.Scene;
 
 /**
@@ -37,14 +36,7 @@ final class Spacers {
 
   private static boolean isStage(Scene scene, int index) {
     boolean planned = index >= scene.subject().caseFile().operations().size();
-    return planned
-        || scene
-            .subject()
-            .before()
-            .get(index)
-            .outcome()
-            .map(o -> o.result() == Outcome.Result.STAGE_DONE)
-            .orElse(false);
+    return planned || scene.subject().before().get(index).wasOnlyAStage();
   }
 
   /** Return the place in the course of the step that puts the last spacer in. */

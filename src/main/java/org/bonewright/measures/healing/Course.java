@@ -11,7 +11,6 @@ import org.bonewright.casefile.Film;
 import org.bonewright.casefile.Finding;
 import org.bonewright.casefile.NonOperativeTreatment;
 import org.bonewright.casefile.Operation;
-import org.bonewright.casefile.Outcome;
 import org.bonewright.casefile.Quantity;
 import org.bonewright.measures.MissingFact;
 import org.bonewright.measures.Subject;
@@ -75,9 +74,7 @@ public final class Course {
 
   /** Return whether an operation was more than a stage and put in metal or graft. */
   private static Answer setOut(Operation operation) {
-    boolean stage =
-        operation.outcome().map(o -> o.result() == Outcome.Result.STAGE_DONE).orElse(false);
-    if (stage) {
+    if (operation.wasOnlyAStage()) {
       return Answer.NO;
     }
     boolean something =

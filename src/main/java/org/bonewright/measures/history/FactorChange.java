@@ -1,6 +1,5 @@
 package org.bonewright.measures.history;
 
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -28,12 +27,6 @@ import org.bonewright.measures.Scene;
  */
 public final class FactorChange {
 
-  private enum Grade {
-    YES,
-    NO,
-    UNKNOWN
-  }
-
   private static final double LONGER = 1.1;
 
   /** A gap of 1 mm or less counts as closed. */
@@ -41,29 +34,30 @@ public final class FactorChange {
 
   private final Scene then;
   private final Scene now;
+  private final ThenAndNow readings;
 
   FactorChange(Scene then, Scene now) {
     this.then = then;
     this.now = now;
+    this.readings = new ThenAndNow(then, now);
   }
 
   /** Return whether the factor certainly changes, certainly does not, or cannot be told (empty). */
   Optional<Boolean> of(Factor factor) {
     Grade grade =
         switch (factor) {
-          case CONCEPT -> or(or(kindChanged(), conceptChanged()), boltsOut());
-          case HOLD -> or(kindChanged(), moreHold());
-          case LENGTH -> or(kindChanged(), longer());
-          case IMPLANT -> or(kindChanged(), thicker());
-          case GAP -> or(smallerGap(), newlyCompressed());
-          case NAIL ->
-              or(kindChanged(), or(grows("nail-diameter", 1), grows("bolts-fewer-end", 1)));
+          case CONCEPT -> Grade.or(kindChanged(), conceptChanged(), boltsOut());
+          case HOLD -> Grade.or(kindChanged(), moreHold());
+          case LENGTH -> Grade.or(kindChanged(), longer());
+          case IMPLANT -> Grade.or(kindChanged(), thicker());
+          case GAP -> Grade.or(smallerGap(), newlyCompressed());
+          case NAIL -> Grade.or(kindChanged(), biggerNail());
           case BIOLOGY -> newlyGrafted();
           case INFECTION -> yes("infection-directed");
           case ALIGNMENT -> straighter();
-          case LOAD -> or(lessLoad(), boltsOut());
+          case LOAD -> Grade.or(lessLoad(), boltsOut());
         };
-    return asAnswer(grade);
+    return grade.asAnswer();
   }
 
   /**
@@ -72,29 +66,28 @@ public final class FactorChange {
    */
   Optional<Boolean> stabler() {
     Grade plate =
-        or(or(moreHold(), longer()), or(plated() ? thicker() : Grade.NO, newlyCompressed()));
-    Grade nail = or(grows("nail-diameter", 1), grows("bolts-fewer-end", 1));
-    return asAnswer(or(or(kindChanged(), conceptChanged()), or(plate, nail)));
+        Grade.or(moreHold(), longer(), plated() ? thicker() : Grade.NO, newlyCompressed());
+    return Grade.or(kindChanged(), conceptChanged(), plate, biggerNail()).asAnswer();
+  }
+
+  private Grade biggerNail() {
+    return Grade.or(readings.grows("nail-diameter", 1), readings.grows("bolts-fewer-end", 1));
   }
 
   private boolean plated() {
     return then.possibly("plate-used", "yes") && now.possibly("plate-used", "yes");
   }
 
-  private static Optional<Boolean> asAnswer(Grade grade) {
-    return grade == Grade.UNKNOWN ? Optional.empty() : Optional.of(grade == Grade.YES);
-  }
-
   private Grade kindChanged() {
     if (!then.construct().known() || !now.construct().known()) {
       return Grade.UNKNOWN;
     }
-    return answer(!kinds(now).isEmpty() && !kinds(then).equals(kinds(now)));
+    return Grade.of(!kinds(now).isEmpty() && !kinds(then).equals(kinds(now)));
   }
 
   /** A nail made dynamic by taking bolts out bears load in another way. */
   private Grade boltsOut() {
-    return answer(boltsOut(now));
+    return Grade.of(boltsOut(now));
   }
 
   /** Return whether a subject takes single bolts out of a nail. */
@@ -119,7 +112,7 @@ public final class FactorChange {
   /** An inferred concept may be contradicted by the surgeon, so that it proves no change. */
   private Grade conceptChanged() {
     boolean stated = then.fixing().concept().isPresent() && now.fixing().concept().isPresent();
-    Grade differs = differs("concept");
+    Grade differs = readings.differs("concept");
     return !stated && differs == Grade.YES ? Grade.UNKNOWN : differs;
   }
 
@@ -128,29 +121,24 @@ public final class FactorChange {
         now.construct().of(Strut.class).size() > then.construct().of(Strut.class).size()
             || now.construct().of(Plate.class).size() > then.construct().of(Plate.class).size();
     Grade more = support ? (then.construct().known() ? Grade.YES : Grade.UNKNOWN) : Grade.NO;
-    return or(
+    return Grade.or(
         more,
-        or(
-            or(grows("cortices-weaker-side", 1), grows("locking-screws-weaker-side", 0.5)),
-            differs("locked-only-side")));
+        readings.grows("cortices-weaker-side", 1),
+        readings.grows("locking-screws-weaker-side", 0.5),
+        readings.differs("locked-only-side"));
   }
 
   private Grade longer() {
-    Reading before = then.read("plate-length");
-    Reading after = now.read("plate-length");
-    if (before instanceof Reading.Amount a && after instanceof Reading.Amount b) {
-      double least = b.min() / a.max();
-      double most = b.max() / a.min();
-      return least >= LONGER ? Grade.YES : most < LONGER ? Grade.NO : Grade.UNKNOWN;
-    }
-    return either(before, after);
+    return readings.growsTimes("plate-length", LONGER);
   }
 
   /** Bending strength goes with the thickness of the plate, which its family gives. */
   private Grade thicker() {
     Optional<Double> before = thickness(then);
     Optional<Double> after = thickness(now);
-    return before.isEmpty() || after.isEmpty() ? Grade.UNKNOWN : answer(after.get() > before.get());
+    return before.isEmpty() || after.isEmpty()
+        ? Grade.UNKNOWN
+        : Grade.of(after.get() > before.get());
   }
 
   private static Optional<Double> thickness(Scene scene) {
@@ -198,7 +186,7 @@ public final class FactorChange {
   }
 
   private Grade straighter() {
-    return less(worstAngle(then), worstAngle(now));
+    return ThenAndNow.less(worstAngle(then), worstAngle(now));
   }
 
   private static Optional<Quantity> worstAngle(Scene scene) {
@@ -224,20 +212,11 @@ public final class FactorChange {
     return new Quantity(least, largest);
   }
 
-  /** Return whether a quantity became smaller. */
-  private static Grade less(Optional<Quantity> before, Optional<Quantity> after) {
-    if (before.isEmpty() || after.isEmpty()) {
-      return Grade.UNKNOWN;
-    }
-    if (after.get().max() < before.get().min()) {
-      return Grade.YES;
-    }
-    return after.get().min() >= before.get().max() ? Grade.NO : Grade.UNKNOWN;
-  }
-
   private Grade lessLoad() {
     Optional<Quantity> after = firstLimit(now);
-    return after.isEmpty() && now.subject().planned() ? Grade.NO : less(firstLimit(then), after);
+    return after.isEmpty() && now.subject().planned()
+        ? Grade.NO
+        : ThenAndNow.less(firstLimit(then), after);
   }
 
   private static Optional<Quantity> firstLimit(Scene scene) {
@@ -255,48 +234,5 @@ public final class FactorChange {
       return Grade.YES;
     }
     return now.possibly(measure, "yes") ? Grade.UNKNOWN : Grade.NO;
-  }
-
-  private Grade differs(String measure) {
-    Reading before = then.read(measure);
-    Reading after = now.read(measure);
-    if (before instanceof Reading.Word a && after instanceof Reading.Word b) {
-      if (a.possible().size() == 1 && b.possible().size() == 1) {
-        return answer(!a.possible().equals(b.possible()));
-      }
-      Set<String> shared = new java.util.TreeSet<>(a.possible());
-      shared.retainAll(b.possible());
-      return shared.isEmpty() ? Grade.YES : Grade.UNKNOWN;
-    }
-    return either(before, after);
-  }
-
-  private Grade grows(String measure, double atLeast) {
-    Reading before = then.read(measure);
-    Reading after = now.read(measure);
-    if (before instanceof Reading.Amount a && after instanceof Reading.Amount b) {
-      if (b.min() - a.max() >= atLeast) {
-        return Grade.YES;
-      }
-      return b.max() - a.min() < atLeast ? Grade.NO : Grade.UNKNOWN;
-    }
-    return either(before, after);
-  }
-
-  private static Grade either(Reading before, Reading after) {
-    return before instanceof Reading.None || after instanceof Reading.None
-        ? Grade.NO
-        : Grade.UNKNOWN;
-  }
-
-  private static Grade answer(boolean yes) {
-    return yes ? Grade.YES : Grade.NO;
-  }
-
-  private static Grade or(Grade a, Grade b) {
-    Set<Grade> both = EnumSet.of(a, b);
-    return both.contains(Grade.YES)
-        ? Grade.YES
-        : both.contains(Grade.UNKNOWN) ? Grade.UNKNOWN : Grade.NO;
   }
 }

@@ -1,7 +1,6 @@
 package org.bonewright.measures.hold;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.bonewright.bone.BoneGrade;
@@ -12,6 +11,7 @@ import org.bonewright.measures.Measure;
 import org.bonewright.measures.MissingFact;
 import org.bonewright.measures.Reading;
 import org.bonewright.measures.Scene;
+import org.bonewright.measures.Words;
 
 /** How well the bone holds a screw. */
 final class BoneGradeMeasure implements Measure {
@@ -33,8 +33,7 @@ final class BoneGradeMeasure implements Measure {
   @Override
   public Reading take(Scene scene) {
     Set<BoneGrade> possible = BoneGrades.possible(scene.subject());
-    Set<String> words =
-        possible.stream().map(g -> g.name().toLowerCase(Locale.ROOT)).collect(Collectors.toSet());
+    Set<String> words = possible.stream().map(Words::written).collect(Collectors.toSet());
     MissingFact missing =
         scene.missingInCase(
             "bone/quality",

@@ -1,7 +1,6 @@
 package org.bonewright.measures.line;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import org.bonewright.casefile.ExternalFixator;
 import org.bonewright.casefile.LagScrew;
@@ -12,6 +11,7 @@ import org.bonewright.measures.Measure;
 import org.bonewright.measures.MissingFact;
 import org.bonewright.measures.Reading;
 import org.bonewright.measures.Scene;
+import org.bonewright.measures.Words;
 
 /** The kind of stability intended, stated or inferred. */
 final class ConceptMeasure implements Measure {
@@ -36,7 +36,7 @@ final class ConceptMeasure implements Measure {
       return new Reading.None("nothing holds the bone");
     }
     if (scene.fixing().concept().isPresent()) {
-      String stated = scene.fixing().concept().get().name().toLowerCase(Locale.ROOT);
+      String stated = Words.written(scene.fixing().concept().get());
       return Reading.word(stated, "as stated");
     }
     boolean plate = scene.possibly("plate-used", "yes");

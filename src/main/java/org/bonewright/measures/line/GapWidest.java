@@ -3,6 +3,8 @@ package org.bonewright.measures.line;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.bonewright.bone.Dimension;
+import org.bonewright.bone.GapLeft;
 import org.bonewright.casefile.Quantity;
 import org.bonewright.casefile.Reduction;
 import org.bonewright.measures.Definition;
@@ -45,21 +47,18 @@ final class GapWidest implements Measure {
               "reduction/gapFarMm",
               "How wide was the gap on the far cortex (second view) at the end, in mm?"));
     }
-    if (near.isEmpty() && far.isEmpty()) {
-      return new Reading.Unknown(missing);
-    }
-    double min = Math.max(least(near), least(far));
-    double max = Math.max(most(near), most(far));
     String working = "near " + shown(near) + ", far " + shown(far);
-    return new Reading.Amount(min, max, Kind.FACT, working, min == max ? List.of() : missing);
+    return scene
+        .reduction()
+        .flatMap(GapLeft::widest)
+        .map(gap -> amount(gap, working, missing))
+        .orElseGet(() -> new Reading.Unknown(missing));
   }
 
-  private static double least(Optional<Quantity> gap) {
-    return gap.map(Quantity::min).orElse(0.0);
-  }
-
-  private static double most(Optional<Quantity> gap) {
-    return gap.map(Quantity::max).orElse(Double.POSITIVE_INFINITY);
+  /** The wider of two gaps may be known though one of them is not quite. */
+  private static Reading amount(Dimension gap, String working, List<MissingFact> missing) {
+    return new Reading.Amount(
+        gap.min(), gap.max(), Kind.FACT, working, gap.min() == gap.max() ? List.of() : missing);
   }
 
   private static String shown(Optional<Quantity> gap) {

@@ -3,11 +3,10 @@ package org.bonewright.measures.line;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.bonewright.casefile.Compression;
-import org.bonewright.casefile.Concept;
 import org.bonewright.casefile.LagScrew;
 import org.bonewright.measures.Definition;
-import org.bonewright.measures.Kind;
 import org.bonewright.measures.Measure;
 import org.bonewright.measures.MissingFact;
 import org.bonewright.measures.Reading;
@@ -28,11 +27,7 @@ final class LineHandling implements Measure {
             + " compression is not recorded: bridged for relative stability, either of the others"
             + " for absolute stability, bridged in a plan. None where no plate, nail, fixator or lag screw is"
             + " left in place",
-        List.of(
-            "main-implant-used",
-            "operations/compression/method",
-            "operations/fixation",
-            "operations/concept"),
+        List.of("main-implant-used", "compression-method"),
         "usual terms of plating; the inference is our convention");
   }
 
@@ -42,57 +37,40 @@ final class LineHandling implements Measure {
         && scene.construct().of(LagScrew.class).isEmpty()) {
       return new Reading.None("nothing holds the bone");
     }
-    Optional<Compression.Method> method = scene.fixing().compression().map(Compression::method);
-    if (method.isPresent()) {
-      return of(method.get(), lagScrew(scene));
-    }
-    if (lagScrew(scene)) {
-      return Reading.word("neutralised", "a lag screw is in place");
-    }
-    if (scene.fixingIsPlanned()) {
-      return Reading.word("bridged", "no compression planned");
-    }
-    MissingFact missing =
-        scene.missingOfFixing(
-            "compression/method",
-            "How was the line compressed: not at all, lag screw, eccentric screws, tension"
-                + " device?");
-    Optional<Concept> concept = scene.fixing().concept();
-    boolean noLag = scene.fixing().fixation().isPresent();
-    if (concept.isEmpty()) {
-      return noLag
-          ? Reading.words(
-              Set.of("bridged", "compressed"),
-              Kind.FACT,
-              "no lag screw among what was put in",
-              missing)
-          : Reading.unknown(missing);
-    }
-    return concept.get() == Concept.RELATIVE
+    return scene.read("compression-method") instanceof Reading.Word method
         ? Reading.words(
-            Set.of("bridged"), Kind.ASSUMED, "inferred from relative stability", missing)
-        : Reading.words(
-            noLag ? Set.of("compressed") : Set.of("compressed", "neutralised"),
-            Kind.ASSUMED,
-            "inferred from absolute stability",
-            missing);
+            method.possible().stream().map(LineHandling::by).collect(Collectors.toSet()),
+            method.kind(),
+            working(scene, method),
+            method.missing().toArray(MissingFact[]::new))
+        : new Reading.Unknown(scene.read("compression-method").missing());
   }
 
-  private static Reading of(Compression.Method method, boolean lagScrew) {
+  private static String by(String method) {
     return switch (method) {
-      case ECCENTRIC_SCREWS, TENSION_DEVICE, NAIL_BACKSLAP, FIXATOR ->
-          Reading.word("compressed", "compressed by " + Words.of(method));
-      case LAG_SCREW -> Reading.word("neutralised", "lag screw");
-      case NONE, CLAMP ->
-          lagScrew
-              ? Reading.word("neutralised", "a lag screw is in place")
-              : Reading.word("bridged", "no lasting compression");
+      case "none", "clamp" -> "bridged";
+      case "lag-screw" -> "neutralised";
+      default -> "compressed";
     };
   }
 
-  private static boolean lagScrew(Scene scene) {
-    return scene.fixing().fixation().stream()
-        .flatMap(List::stream)
-        .anyMatch(LagScrew.class::isInstance);
+  private static String working(Scene scene, Reading.Word method) {
+    Optional<String> stated =
+        scene
+            .fixing()
+            .compression()
+            .map(Compression::method)
+            .filter(told -> method.possible().equals(Set.of(Words.written(told))))
+            .map(LineHandling::stated);
+    return stated.orElse(method.working());
+  }
+
+  private static String stated(Compression.Method method) {
+    return switch (method) {
+      case NONE, CLAMP -> "no lasting compression";
+      case LAG_SCREW -> "lag screw";
+      case ECCENTRIC_SCREWS, TENSION_DEVICE, NAIL_BACKSLAP, FIXATOR ->
+          "compressed by " + Words.of(method);
+    };
   }
 }

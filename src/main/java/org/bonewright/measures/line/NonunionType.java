@@ -1,7 +1,6 @@
 package org.bonewright.measures.line;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.bonewright.casefile.Finding;
 import org.bonewright.measures.Definition;
@@ -9,6 +8,7 @@ import org.bonewright.measures.Measure;
 import org.bonewright.measures.MissingFact;
 import org.bonewright.measures.Reading;
 import org.bonewright.measures.Scene;
+import org.bonewright.measures.Words;
 
 /** The vitality of a fracture that has not united, as last found before the operation. */
 final class NonunionType implements Measure {
@@ -38,7 +38,7 @@ final class NonunionType implements Measure {
       }
       if (finding.vitality().isPresent()) {
         return Reading.word(
-            finding.vitality().get().name().toLowerCase(Locale.ROOT),
+            Words.written(finding.vitality().get()),
             "as found on day " + Math.round(finding.day().middle()));
       }
       if (finding.diagnosis().isPresent()) {

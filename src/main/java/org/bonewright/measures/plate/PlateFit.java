@@ -1,8 +1,8 @@
 package org.bonewright.measures.plate;
 
-import java.util.Locale;
 import org.bonewright.casefile.BoneName;
 import org.bonewright.casefile.Plate;
+import org.bonewright.measures.Words;
 
 /** How a size of plate suits a bone; the best first. After AO Principles, from memory. */
 enum PlateFit {
@@ -94,6 +94,6 @@ enum PlateFit {
 
   /** Return the word that stands for it in a rule. */
   String word() {
-    return name().toLowerCase(Locale.ROOT);
+    return Words.written(this);
   }
 }

@@ -1,7 +1,6 @@
 package org.bonewright.measures.plate;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.bonewright.bone.PlacedPlate;
@@ -13,6 +12,7 @@ import org.bonewright.measures.Kind;
 import org.bonewright.measures.Measure;
 import org.bonewright.measures.Reading;
 import org.bonewright.measures.Scene;
+import org.bonewright.measures.Words;
 
 /** Whether the plate lies on a side that opens under load, and of which bone. */
 final class TensionSidePlate implements Measure {
@@ -39,7 +39,7 @@ final class TensionSidePlate implements Measure {
       return Plates.noPlate(scene);
     }
     BoneName bone = scene.boneName();
-    String word = bone.name().toLowerCase(Locale.ROOT);
+    String word = Words.written(bone);
     if (bone == BoneName.HUMERUS) {
       return Reading.word(word, "any side of the humerus");
     }

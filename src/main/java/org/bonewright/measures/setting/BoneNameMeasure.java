@@ -1,11 +1,11 @@
 package org.bonewright.measures.setting;
 
 import java.util.List;
-import java.util.Locale;
 import org.bonewright.measures.Definition;
 import org.bonewright.measures.Measure;
 import org.bonewright.measures.Reading;
 import org.bonewright.measures.Scene;
+import org.bonewright.measures.Words;
 
 /** Which bone it is. */
 final class BoneNameMeasure implements Measure {
@@ -23,6 +23,6 @@ final class BoneNameMeasure implements Measure {
 
   @Override
   public Reading take(Scene scene) {
-    return Reading.word(scene.boneName().name().toLowerCase(Locale.ROOT), "");
+    return Reading.word(Words.written(scene.boneName()), "");
   }
 }

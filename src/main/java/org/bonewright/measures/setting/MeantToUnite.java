@@ -3,7 +3,6 @@ package org.bonewright.measures.setting;
 import java.util.List;
 import java.util.Set;
 import org.bonewright.casefile.Operation;
-import org.bonewright.casefile.Outcome;
 import org.bonewright.measures.Definition;
 import org.bonewright.measures.Kind;
 import org.bonewright.measures.Measure;
@@ -34,7 +33,7 @@ final class MeantToUnite implements Measure {
   @Override
   public Reading take(Scene scene) {
     List<Operation> steps = scene.subject().steps();
-    if (steps.stream().allMatch(MeantToUnite::wasOnlyAStage)) {
+    if (steps.stream().allMatch(Operation::wasOnlyAStage)) {
       return Reading.word("no", "a stage; a further operation was always intended");
     }
     if (steps.stream().anyMatch(MeantToUnite::does)) {
@@ -49,10 +48,6 @@ final class MeantToUnite implements Measure {
             Kind.FACT,
             "what was put in is not stated",
             scene.missing("fixation", "Which implants and which graft were put in?"));
-  }
-
-  private static boolean wasOnlyAStage(Operation step) {
-    return step.outcome().map(o -> o.result() == Outcome.Result.STAGE_DONE).orElse(false);
   }
 
   private static boolean does(Operation step) {

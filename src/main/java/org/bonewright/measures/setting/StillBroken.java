@@ -7,6 +7,7 @@ import org.bonewright.measures.Definition;
 import org.bonewright.measures.Measure;
 import org.bonewright.measures.Reading;
 import org.bonewright.measures.Scene;
+import org.bonewright.measures.Words;
 
 /** Whether the bone had not united when the subject began. */
 final class StillBroken implements Measure {
@@ -29,8 +30,7 @@ final class StillBroken implements Measure {
     if (diagnosis.isPresent()) {
       return diagnosis.get() == Finding.Diagnosis.UNITED
           ? Reading.word("no", "united")
-          : Reading.word(
-              "yes", diagnosis.get().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '));
+          : Reading.word("yes", Words.of(diagnosis.get()));
     }
     return scene.doneBefore().isEmpty()
         ? Reading.word("yes", "a fresh fracture")

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.NavigableMap;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.bonewright.mechanics.answer.TubeCut;
 import org.bonewright.mechanics.frame.Beams;
@@ -15,7 +16,7 @@ import org.bonewright.mechanics.section.BeamStiffness;
 import org.bonewright.mechanics.section.CrossSection;
 import org.bonewright.mechanics.section.Material;
 
-/** A beam along the bone, of one section: a node at each level at which something is tied to it. */
+/** A beam along the bone: a node at each level at which something is tied to it. */
 final class BeamLine {
 
   /**
@@ -35,8 +36,15 @@ final class BeamLine {
   private final LevelNodes nodes;
   private final List<Stretch> stretches = new ArrayList<>();
 
+  /** What lies between two neighbouring levels. */
+  interface Between {
+
+    /** Return the pieces from a level to the next one, in order. */
+    List<Beams.Piece> pieces(double from, double to);
+  }
+
   /**
-   * Lay a beam into a frame.
+   * Lay a beam of one section into a frame.
    *
    * @param axis a point on its axis at the level of the fracture
    * @param away the direction of its weak bending
@@ -49,28 +57,44 @@ final class BeamLine {
       Vector axis,
       Vector away,
       Collection<Double> levels) {
+    this(frame, axis, away, levels, throughout(section.of(material)));
+  }
+
+  /**
+   * Lay a beam into a frame.
+   *
+   * @param axis a point on its axis at the level of the fracture
+   * @param away the direction of its weak bending
+   * @param levels at which something is tied to it
+   * @param between what lies between them
+   */
+  BeamLine(Frame frame, Vector axis, Vector away, Collection<Double> levels, Between between) {
     this.axis = axis;
     this.away = away;
     this.nodes = new LevelNodes(frame, levels, this::point);
-    BeamStiffness stiffness = section.of(material);
     nodes.eachStretch(
-        (from, to) -> stretches.add(new Stretch(from, to, frame.link(beam(from, to, stiffness)))));
+        (from, to) ->
+            stretches.add(
+                new Stretch(from, to, frame.link(beam(from, to, between.pieces(from, to))))));
   }
 
-  private Link beam(double from, double to, BeamStiffness stiffness) {
+  private static Between throughout(BeamStiffness stiffness) {
+    return (from, to) -> List.of(new Beams.Piece(to - from, stiffness));
+  }
+
+  private Link beam(double from, double to, List<Beams.Piece> pieces) {
     return Beams.link(
-        nodes.at(from),
-        nodes.at(to),
-        point(from),
-        point(to),
-        away,
-        List.of(new Beams.Piece(to - from, stiffness)),
-        List.of());
+        nodes.at(from), nodes.at(to), point(from), point(to), away, pieces, List.of());
   }
 
   /** Return the point on its axis at a level. */
   Vector point(double level) {
     return axis.plus(BoneLine.ALONG.times(level));
+  }
+
+  /** Return whether it has a node at a level. */
+  boolean has(double level) {
+    return nodes.has(level);
   }
 
   /** Return its node at a level. */
@@ -97,6 +121,24 @@ final class BeamLine {
       }
     }
     return List.copyOf(cuts.values());
+  }
+
+  /**
+   * Return what a load adds to it at the fracture; empty where no stretch crosses that.
+   *
+   * @param before how the bone stands before the load
+   * @param after how it stands under it
+   */
+  Optional<TubeCut> added(Answer before, Answer after) {
+    return stretches.stream()
+        .filter(stretch -> stretch.from() < 0 && stretch.to() > 0)
+        .findFirst()
+        .map(
+            stretch ->
+                cut(
+                    0,
+                    stretch.to(),
+                    after.force(stretch.link()).minus(before.force(stretch.link()))));
   }
 
   /** The axes of a stretch are along it, away, across. */

@@ -71,12 +71,15 @@ record Joined(
     List<Double> levels = new ArrayList<>();
     fixed.screws().forEach(screw -> levels.add(screw.at()));
     fixed.nail().ifPresent(inside -> levels.addAll(NailLine.levels(inside)));
-    fixed.fixator().ifPresent(outside -> outside.pins().forEach(pin -> levels.add(pin.at())));
-    for (LaggedScrew lag : fixed.lags()) {
+    fixed
+        .beside()
+        .fixator()
+        .ifPresent(outside -> outside.pins().forEach(pin -> levels.add(pin.at())));
+    for (LaggedScrew lag : fixed.beside().lags()) {
       levels.add(lag.head().at());
       levels.add(lag.thread().at());
     }
-    fixed.onlay().ifPresent(outside -> levels.addAll(outside.wires()));
+    fixed.beside().onlay().ifPresent(outside -> levels.addAll(outside.wires()));
     BoneLine bone = new BoneLine(frame, fixed, levels);
     double outer = fixed.shaft().section().outer();
     List<PlateLine> plates = new ArrayList<>();
@@ -104,9 +107,12 @@ record Joined(
         fixed.nail().map(inside -> new NailLine(frame, inside, fixed.shaft(), bone));
     nail.ifPresent(line -> spots.addAll(line.rests()));
     Optional<FixatorLine> fixator =
-        fixed.fixator().map(outside -> new FixatorLine(frame, outside, fixed.shaft(), bone));
+        fixed
+            .beside()
+            .fixator()
+            .map(outside -> new FixatorLine(frame, outside, fixed.shaft(), bone));
     List<LagColumn> lags = new ArrayList<>();
-    for (LaggedScrew screw : fixed.lags()) {
+    for (LaggedScrew screw : fixed.beside().lags()) {
       LagColumn lag = LagColumn.of(frame, screw, fixed.shaft(), bone);
       lags.add(lag);
       spots.add(lag.head());

@@ -46,10 +46,10 @@ final class OnlayLine {
 
   /** Lay the strut of a bone into a frame; empty where nothing holds it at two levels. */
   static Optional<OnlayLine> of(Frame frame, FixedBone fixed, BoneLine bone) {
-    if (fixed.onlay().isEmpty()) {
+    if (fixed.beside().onlay().isEmpty()) {
       return Optional.empty();
     }
-    OnlayStrut strut = fixed.onlay().get();
+    OnlayStrut strut = fixed.beside().onlay().get();
     SortedSet<Double> levels = new TreeSet<>(strut.wires());
     fixed.screws().stream()
         .filter(screw -> passes(strut, screw, fixed.plates().get(screw.plate())))

@@ -25,7 +25,7 @@ final class OpeningMoment {
   /** Return the moment in N·m; empty where nothing presses the ends. */
   static OptionalDouble of(FixedBone fixed, Joined joined, Prestress prestress) {
     Optional<Prestress.Pull> pull = prestress.on(joined);
-    if (pull.isEmpty() && fixed.lags().stream().allMatch(lag -> lag.force() <= 0)) {
+    if (pull.isEmpty() && fixed.beside().lags().stream().allMatch(lag -> lag.force() <= 0)) {
       return OptionalDouble.empty();
     }
     HollowCircle tube = fixed.shaft().section();

@@ -1,6 +1,5 @@
 package org.bonewright.mechanics.model;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.NavigableMap;
 import java.util.Optional;
@@ -10,9 +9,6 @@ import org.bonewright.mechanics.construct.BoneStrut;
 import org.bonewright.mechanics.construct.PlateScrew;
 import org.bonewright.mechanics.frame.Beams;
 import org.bonewright.mechanics.frame.Frame;
-import org.bonewright.mechanics.frame.Link;
-import org.bonewright.mechanics.frame.Six;
-import org.bonewright.mechanics.frame.Vector;
 import org.bonewright.mechanics.section.BeamStiffness;
 
 /**
@@ -26,19 +22,25 @@ final class StrutLine {
 
   private static final double LEAST_FREE = 0.05;
 
-  private final Optional<BoneStrut> strut;
-  private final LevelNodes nodes;
-  private final List<Stretch> stretches = new ArrayList<>();
+  private final Optional<Laid> laid;
 
-  /** A stretch between two levels, with the index of its link. */
-  private record Stretch(double from, double to, int link) {}
+  /** The strut, and the beam that it is in the frame. */
+  private record Laid(BoneStrut strut, BeamLine beam) {}
 
   StrutLine(Frame frame, Optional<BoneStrut> strut, List<PlateScrew> screws) {
-    this.strut = strut;
-    NavigableMap<Double, Double> stiff =
-        strut.map(inside -> stiffened(inside, screws)).orElseGet(TreeMap::new);
-    this.nodes = new LevelNodes(frame, stiff.keySet(), BoneLine.ALONG::times);
-    strut.ifPresent(inside -> lay(frame, inside, stiff));
+    this.laid =
+        strut.map(inside -> new Laid(inside, beam(frame, inside, stiffened(inside, screws))));
+  }
+
+  private static BeamLine beam(Frame frame, BoneStrut inside, NavigableMap<Double, Double> stiff) {
+    BeamStiffness solid = inside.section().of(inside.material());
+    return new BeamLine(
+        frame,
+        BoneLine.AXIS,
+        BeamLine.ROUND,
+        stiff.keySet(),
+        (from, to) ->
+            pieces(to - from, stiff.getOrDefault(from, 0.0), stiff.getOrDefault(to, 0.0), solid));
   }
 
   /** Return the length that a screw stiffens at each level; nothing for fewer than two levels. */
@@ -51,59 +53,35 @@ final class StrutLine {
     return stiff.size() < 2 ? new TreeMap<>() : stiff;
   }
 
-  private void lay(Frame frame, BoneStrut inside, NavigableMap<Double, Double> stiff) {
-    BeamStiffness solid = inside.section().of(inside.material());
-    nodes.eachStretch(
-        (from, to) ->
-            stretches.add(new Stretch(from, to, frame.link(beam(from, to, stiff, solid)))));
+  private static List<Beams.Piece> pieces(
+      double length, double stiffNear, double stiffFar, BeamStiffness solid) {
+    double near = Math.min(stiffNear, length * (1 - LEAST_FREE) / 2);
+    double far = Math.min(stiffFar, length * (1 - LEAST_FREE) / 2);
+    return List.of(
+        new Beams.Piece(near, BeamStiffness.RIGID),
+        new Beams.Piece(length - near - far, solid),
+        new Beams.Piece(far, BeamStiffness.RIGID));
   }
 
   /**
-   * Return what a load adds to it at the fracture; empty where no stretch crosses that.
+   * Return what a load adds to it at the fracture; empty where it crosses that nowhere.
    *
    * @param before how the bone stands before the load
    * @param after how it stands under it
    */
   Optional<StrutCut> cut(Answer before, Answer after) {
-    return stretches.stream()
-        .filter(stretch -> stretch.from() < 0 && stretch.to() > 0)
-        .findFirst()
-        .map(
-            stretch -> {
-              Six far = after.force(stretch.link()).minus(before.force(stretch.link()));
-              return new StrutCut(
-                  far.along(),
-                  far.aboutAway() - stretch.to() * far.across(),
-                  far.aboutAcross() + stretch.to() * far.away(),
-                  far.aboutAlong());
-            });
-  }
-
-  private Link beam(
-      double from, double to, NavigableMap<Double, Double> stiff, BeamStiffness solid) {
-    double length = to - from;
-    double near = Math.min(stiff.getOrDefault(from, 0.0), length * (1 - LEAST_FREE) / 2);
-    double far = Math.min(stiff.getOrDefault(to, 0.0), length * (1 - LEAST_FREE) / 2);
-    return Beams.link(
-        nodes.at(from),
-        nodes.at(to),
-        BoneLine.ALONG.times(from),
-        BoneLine.ALONG.times(to),
-        new Vector(1, 0, 0),
-        List.of(
-            new Beams.Piece(near, BeamStiffness.RIGID),
-            new Beams.Piece(length - near - far, solid),
-            new Beams.Piece(far, BeamStiffness.RIGID)),
-        List.of());
+    return laid.flatMap(line -> line.beam().added(before, after))
+        .map(cut -> new StrutCut(cut.axial(), cut.bendingX(), cut.bendingY(), cut.torque()));
   }
 
   /** Return the two walls that a screw at this level passes, the near one first. */
   List<Shank.Wall> walls(double level) {
-    if (strut.isEmpty() || !nodes.has(level)) {
-      return List.of();
-    }
-    int node = nodes.at(level);
-    BoneStrut inside = strut.get();
+    return laid.filter(line -> line.beam().has(level))
+        .map(line -> walls(line.strut(), line.beam().at(level)))
+        .orElse(List.of());
+  }
+
+  private static List<Shank.Wall> walls(BoneStrut inside, int node) {
     double middle = inside.section().middleRadius();
     return List.of(
         Shank.Wall.of(middle, inside.material(), inside.section(), node, 1),

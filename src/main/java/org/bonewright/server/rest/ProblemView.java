@@ -2,9 +2,9 @@ package org.bonewright.server.rest;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
-import java.util.Locale;
 import org.bonewright.casefile.reading.Place;
 import org.bonewright.casefile.reading.Problem;
+import org.bonewright.measures.Words;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -35,7 +35,7 @@ record ProblemView(
         problem.pointer(),
         problem.found(),
         problem.allowed(),
-        problem.severity().name().toLowerCase(Locale.ROOT),
+        Words.written(problem.severity()),
         problem.hint().orElse(null),
         problem.place().map(Place::toString).orElse(null));
   }

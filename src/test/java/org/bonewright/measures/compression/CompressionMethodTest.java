@@ -13,6 +13,7 @@ class CompressionMethodTest {
 
   private static final String ID = "compression-method";
   private static final String LAG_SCREW = "{fixation: [{id: 'lag-1', kind: 'lag-screw'}]}";
+  private static final String ASK = ", ask op-1/compression/method";
 
   private static CaseText method(String method) {
     return CaseText.plated().at("/operations/0", "{compression: {method: '" + method + "'}}");
@@ -42,16 +43,26 @@ class CompressionMethodTest {
 
   @Test
   void is_read_from_the_concept_where_it_is_not_recorded() {
-    CaseText text = CaseText.plated().at("/operations/0", "{compression: null}");
-    String ask = ", ask op-1/compression/method";
+    CaseText text = CaseText.plated().at("/operations/0", "{compression: null, fixation: null}");
     assertThat(Taken.of(ID, text))
         .isEqualTo(
             "eccentric-screws or fixator or lag-screw or nail-backslap or tension-device assumed"
-                + ask);
+                + ASK);
     assertThat(Taken.of(ID, text.at("/operations/0", "{concept: 'relative'}")))
         .isEqualTo("none assumed");
     assertThat(Taken.of(ID, text.at("/operations/0", "{concept: null}")))
-        .isEqualTo("unknown" + ask);
+        .isEqualTo("unknown" + ASK);
+  }
+
+  @Test
+  void is_no_lag_screw_where_what_was_put_in_is_told_without_one() {
+    CaseText text = CaseText.plated().at("/operations/0", "{compression: null}");
+    assertThat(Taken.of(ID, text))
+        .isEqualTo("eccentric-screws or fixator or nail-backslap or tension-device assumed" + ASK);
+    assertThat(Taken.of(ID, text.at("/operations/0", "{concept: null}")))
+        .isEqualTo(
+            "clamp or eccentric-screws or fixator or nail-backslap or none or tension-device fact"
+                + ASK);
     assertThat(Taken.of(ID, text.at("/operations/0", LAG_SCREW))).isEqualTo("lag-screw fact");
   }
 

@@ -154,7 +154,7 @@ class BuilderTest {
   void a_lag_screw_presses_by_itself_and_no_harder_than_its_thread_bears(
       @ForAll("anywhere") Draw draw) {
     FixedBone fixed = new Builder(LAGGED, draw).build();
-    LaggedScrew lag = fixed.lags().get(0);
+    LaggedScrew lag = fixed.beside().lags().get(0);
     double strips =
         new PullOut(lag.major(), lag.core(), lag.pitch())
             .capacity(fixed.shaft().shearStrength().orElseThrow(), fixed.shaft().section().wall());
@@ -169,6 +169,7 @@ class BuilderTest {
     LaggedScrew lag =
         new Builder(told(", angleToLineDeg: 60, diameterMm: 3.5"), Draw.MIDDLE)
             .build()
+            .beside()
             .lags()
             .get(0);
     double along = lag.thread().at() - lag.head().at();
@@ -180,16 +181,29 @@ class BuilderTest {
 
   @Test
   void a_screw_along_the_line_still_has_its_ends_in_both_fragments() {
-    LaggedScrew lag = new Builder(told(", angleToLineDeg: 0"), Draw.MIDDLE).build().lags().get(0);
+    LaggedScrew lag =
+        new Builder(told(", angleToLineDeg: 0"), Draw.MIDDLE).build().beside().lags().get(0);
     assertThat(lag.head().at()).isLessThanOrEqualTo(-1);
     assertThat(lag.thread().at()).isGreaterThanOrEqualTo(1);
   }
 
   @Test
   void a_screw_whose_thread_holds_both_fragments_presses_nothing() {
-    assertThat(new Builder(told(", glidingHole: 'no'"), Draw.MIDDLE).build().lags().get(0).force())
+    assertThat(
+            new Builder(told(", glidingHole: 'no'"), Draw.MIDDLE)
+                .build()
+                .beside()
+                .lags()
+                .get(0)
+                .force())
         .isZero();
-    assertThat(new Builder(told(", glidingHole: 'yes'"), Draw.MIDDLE).build().lags().get(0).force())
+    assertThat(
+            new Builder(told(", glidingHole: 'yes'"), Draw.MIDDLE)
+                .build()
+                .beside()
+                .lags()
+                .get(0)
+                .force())
         .isGreaterThan(100);
   }
 

@@ -25,7 +25,7 @@ class FixatorMakerTest {
   }
 
   private static BarFixator built(CaseText text) {
-    return new Builder(Sketches.of(text), Draw.MIDDLE).build().fixator().orElseThrow();
+    return new Builder(Sketches.of(text), Draw.MIDDLE).build().beside().fixator().orElseThrow();
   }
 
   private static List<Double> samples(String measure, CaseText text) {

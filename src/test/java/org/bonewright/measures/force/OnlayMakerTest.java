@@ -40,7 +40,7 @@ class OnlayMakerTest {
   }
 
   private static OnlayStrut built(CaseText text) {
-    return new Builder(Sketches.of(text), Draw.MIDDLE).build().onlay().orElseThrow();
+    return new Builder(Sketches.of(text), Draw.MIDDLE).build().beside().onlay().orElseThrow();
   }
 
   private static List<Double> samples(String measure, CaseText text) {

@@ -7,6 +7,7 @@ import java.util.stream.DoubleStream;
 import org.bonewright.mechanics.answer.LoadAnswer;
 import org.bonewright.mechanics.answer.Stiffness;
 import org.bonewright.mechanics.construct.BarFixator;
+import org.bonewright.mechanics.construct.Beside;
 import org.bonewright.mechanics.construct.FixedBone;
 import org.bonewright.mechanics.construct.Fracture;
 import org.bonewright.mechanics.construct.Load;
@@ -97,12 +98,13 @@ record Fixators(
             Optional.empty(),
             Optional.empty())
         .with(
-            new BarFixator(
-                azimuth,
-                distances.stream().map(d -> new BarFixator.Bar(bar, ROD, d)).toList(),
-                levels.stream()
-                    .map(at -> new BarFixator.Pin(at, Constructs.STEEL, pin, core * pin, rigid))
-                    .toList()));
+            Beside.of(
+                new BarFixator(
+                    azimuth,
+                    distances.stream().map(d -> new BarFixator.Bar(bar, ROD, d)).toList(),
+                    levels.stream()
+                        .map(at -> new BarFixator.Pin(at, Constructs.STEEL, pin, core * pin, rigid))
+                        .toList())));
   }
 
   LoadAnswer under(Load load) {

@@ -13,6 +13,7 @@ import org.assertj.core.data.Offset;
 import org.bonewright.mechanics.answer.GivingWay;
 import org.bonewright.mechanics.answer.LagDemand;
 import org.bonewright.mechanics.answer.LoadAnswer;
+import org.bonewright.mechanics.construct.Beside;
 import org.bonewright.mechanics.construct.FixedBone;
 import org.bonewright.mechanics.construct.Fracture;
 import org.bonewright.mechanics.construct.Fracture.Filling;
@@ -56,13 +57,13 @@ class LagScrewTest {
             Optional.empty(),
             Optional.empty(),
             Optional.empty())
-        .with(List.of(screws));
+        .with(Beside.of(List.of(screws)));
   }
 
   private static FixedBone plated(LaggedScrew... screws) {
     return Constructs.plated(
             0, new Filling.Touching(0.3), new Head.Locked(), -90, -54, -18, 18, 54, 90)
-        .with(List.of(screws));
+        .with(Beside.of(List.of(screws)));
   }
 
   private static LoadAnswer answer(FixedBone bone, Load load) {

@@ -13,6 +13,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import org.bonewright.mechanics.answer.LoadAnswer;
 import org.bonewright.mechanics.answer.PlateCut;
 import org.bonewright.mechanics.answer.Stiffness;
+import org.bonewright.mechanics.construct.Beside;
 import org.bonewright.mechanics.construct.FixedBone;
 import org.bonewright.mechanics.construct.Fracture;
 import org.bonewright.mechanics.construct.Load;
@@ -86,13 +87,13 @@ class OnlayStrutTest {
             + 2 / wall;
     double apart = 12 + 0.5 + 2.1 + 12 + THICK / 2;
     double turn = 2500 / (plateBends + strutBends + apart * apart / give);
-    FixedBone bone = plated(RIGID, true, -20, 20).with(strut(THICK, 180, 60));
+    FixedBone bone = plated(RIGID, true, -20, 20).with(Beside.of(strut(THICK, 180, 60)));
     assertThat(answer(bone, Load.bendingY(2500)).end().ry()).isCloseTo(turn, within(0.01 * turn));
   }
 
   @Test
   void carries_with_the_plate_just_the_load_over_an_open_gap() {
-    FixedBone bone = usual().with(strut(THICK, 180, 60, -40.0, 40.0));
+    FixedBone bone = usual().with(Beside.of(strut(THICK, 180, 60, -40.0, 40.0)));
     Load load = new Load(-300, 0, 0, 1500, 2500, -1200);
     LoadAnswer answer = answer(bone, load);
     PlateCut plate = atLine(answer.plates().get(0));
@@ -108,10 +109,11 @@ class OnlayStrutTest {
 
   @Test
   void that_nothing_holds_beyond_the_line_carries_nothing() {
-    assertThat(answer(usual().with(strut(THICK, 90, 60)), Load.axial(-10)).onlay()).isEmpty();
+    assertThat(answer(usual().with(Beside.of(strut(THICK, 90, 60))), Load.axial(-10)).onlay())
+        .isEmpty();
     OnlayStrut proximal =
         new OnlayStrut(GRAFT, new Rectangle(WIDTH, THICK), 180, -100, 10, List.of(), List.of());
-    assertThat(answer(usual().with(proximal), Load.axial(-10)).onlay()).isEmpty();
+    assertThat(answer(usual().with(Beside.of(proximal)), Load.axial(-10)).onlay()).isEmpty();
   }
 
   @Test
@@ -119,13 +121,15 @@ class OnlayStrutTest {
     OnlayStrut short54 =
         new OnlayStrut(
             GRAFT, new Rectangle(WIDTH, THICK), 180, -60, 60, List.of(), List.of(-54.0, -20.0));
-    assertThat(answer(usual().with(short54), Load.axial(-10)).onlay()).isEmpty();
+    assertThat(answer(usual().with(Beside.of(short54)), Load.axial(-10)).onlay()).isEmpty();
   }
 
   @Test
   void at_the_side_is_held_by_its_wires() {
     LoadAnswer answer =
-        answer(usual().with(strut(THICK, 90, 60, -50.0, -25.0, 25.0, 50.0)), Load.axial(-300));
+        answer(
+            usual().with(Beside.of(strut(THICK, 90, 60, -50.0, -25.0, 25.0, 50.0))),
+            Load.axial(-300));
     assertThat(answer.onlay().orElseThrow().axial()).isNegative();
   }
 
@@ -142,7 +146,7 @@ class OnlayStrutTest {
   }
 
   private static Stiffness with(OnlayStrut strut) {
-    return new MechanicalModel(usual().with(strut)).stiffness().orElseThrow();
+    return new MechanicalModel(usual().with(Beside.of(strut))).stiffness().orElseThrow();
   }
 
   private static void stiffer(Stiffness one, Stiffness other) {
