@@ -48,8 +48,7 @@ class LetGoTest {
   })
   void fragments_have_come_apart_where_the_line_moves_by_the_radius_of_the_bone(
       double min, double max, double shear, boolean apart) {
-    LoadAnswer none =
-        HandAnswers.answer(Load.axial(-100), Optional.empty(), List.of(), List.of());
+    LoadAnswer none = HandAnswers.answer(Load.axial(-100), Optional.empty(), List.of(), List.of());
     LoadAnswer moved =
         new LoadAnswer(
             none.load(),

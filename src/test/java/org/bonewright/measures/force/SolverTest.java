@@ -80,10 +80,7 @@ class SolverTest {
     assertThat(bent.contact()).isBetween(0.0, 99.0);
     // and of two loads the one that opens more
     assertThat(
-            solved(
-                    pressed(),
-                    Sketches.load(100, 0, 0),
-                    Sketches.load(10, 2 * closed.opening(), 0))
+            solved(pressed(), Sketches.load(100, 0, 0), Sketches.load(10, 2 * closed.opening(), 0))
                 .contact())
         .isEqualTo(bent.contact());
   }
