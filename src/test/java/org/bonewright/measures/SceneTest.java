@@ -71,4 +71,77 @@ class SceneTest {
     assertThat(scene(text, "plan-a/stage-2").failedBefore().orElseThrow().operation().id())
         .isEqualTo("op-3");
   }
+
+  private static final CaseText REDONE = CaseText.plated().redone("plate-bent");
+
+  @Test
+  void the_bone_is_set_by_what_is_planned_only_where_the_plan_sets_it() {
+    assertThat(scene(REDONE, "plan-a").fixingIsPlanned()).isTrue();
+    assertThat(scene(REDONE, "plan-a/stage-1").fixingIsPlanned()).isTrue();
+    assertThat(scene(REDONE, "op-1").fixingIsPlanned()).isFalse();
+    CaseText kept = REDONE.with("{plans: [{id: 'plan-a', stages: [{id: 'stage-1'}]}]}");
+    assertThat(scene(kept, "plan-a").fixingIsPlanned()).isFalse();
+    assertThat(scene(kept, "plan-a").reduction()).isEqualTo(scene(kept, "op-1").reduction());
+    assertThat(scene(kept, "plan-a").reduction()).isPresent();
+  }
+
+  @Test
+  void a_fact_is_missing_where_it_would_stand_and_asked_in_its_tense() {
+    CaseText kept = REDONE.with("{plans: [{id: 'plan-a', stages: [{id: 'stage-1'}]}]}");
+    assertThat(scene(REDONE, "op-1").missing("day", "When was it?"))
+        .isEqualTo(new MissingFact("op-1/day", "When was it?"));
+    assertThat(scene(REDONE, "plan-a").missing("day", "When was it?"))
+        .isEqualTo(new MissingFact("plan-a/stage-1/day", "When is it?"));
+    // of the reduction it is asked where the bone was set, and that is past
+    assertThat(scene(kept, "plan-a").missingOfFixing("reduction", "How was it set?"))
+        .isEqualTo(new MissingFact("op-1/reduction", "How was it set?"));
+    assertThat(scene(REDONE, "plan-a").missingOfFixing("reduction", "How was it set?"))
+        .isEqualTo(new MissingFact("plan-a/stage-1/reduction", "How is it set?"));
+  }
+
+  @Test
+  void the_longest_plate_comes_first_and_a_lag_screw_fills_its_hole_in_one_of_them() {
+    String plate =
+        "{id: '%s', kind: 'plate', holes: 10, lengthMm: %d, screws: [{at: [1], type: 'cortical'}]}";
+    CaseText text =
+        CaseText.plated()
+            .at(
+                "/operations/0",
+                "{fixation: ["
+                    + plate.formatted("short", 100)
+                    + ", "
+                    + plate.formatted("long", 160)
+                    + ", {id: 'lag-1', kind: 'lag-screw', throughPlate: 'long', hole: 5}]}");
+    Scene scene = scene(text, "op-1");
+    assertThat(scene.plates()).extracting(p -> p.plate().id()).containsExactly("long", "short");
+    assertThat(scene.mainPlate().orElseThrow().isFilled(5)).isTrue();
+    assertThat(scene.plates().get(1).isFilled(5)).isFalse();
+  }
+
+  @Test
+  void a_plate_was_put_in_after_the_operations_before_its_own() {
+    Scene again = scene(REDONE, "plan-a");
+    assertThat(again.before(again.mainPlate().orElseThrow().plate()))
+        .extracting(o -> o.id())
+        .containsExactly("op-1");
+    Scene kept = scene(REDONE.at("/plans/0/stages/0", "{fixation: [], removed: []}"), "plan-a");
+    assertThat(kept.before(kept.mainPlate().orElseThrow().plate())).isEmpty();
+  }
+
+  @Test
+  void each_screw_of_a_plate_finds_something_in_the_bone_and_an_empty_hole_nothing() {
+    Scene scene = scene(REDONE, "plan-a");
+    assertThat(scene.bite(scene.mainPlate().orElseThrow().plate(), 3).orElseThrow().track().name())
+        .isEqualTo("stage-1/plate-1 hole 3");
+    assertThat(scene.bite(scene.mainPlate().orElseThrow().plate(), 2)).isEmpty();
+  }
+
+  @Test
+  void what_is_only_planned_was_not_done_before() {
+    CaseText text =
+        REDONE.with("{plans: [{id: 'plan-a', stages: [{id: 'stage-1'}, {id: 'stage-2'}]}]}");
+    assertThat(scene(text, "plan-a/stage-2").doneBefore())
+        .extracting(o -> o.id())
+        .containsExactly("op-1");
+  }
 }

@@ -3,8 +3,10 @@ package org.bonewright.measures;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import org.bonewright.casefile.CaseText;
 import org.bonewright.casefile.Finding;
+import org.bonewright.casefile.Quantity;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
@@ -68,6 +70,57 @@ class SubjectTest {
         .containsExactly("op-2");
   }
 
+  @Test
+  void a_plan_without_stages_does_not_keep_the_last_operation_from_ending_the_case() {
+    assertThat(
+            Subject.of(TEXT.with("{plans: [{id: 'plan-b', stages: []}]}").file()).stream()
+                .filter(Subject::closesTheCase))
+        .extracting(Subject::id)
+        .containsExactly("op-2");
+  }
+
+  @Test
+  void a_stage_and_a_plan_know_their_plan_and_an_operation_has_none() {
+    CaseText two =
+        TEXT.with(
+            "{plans: [{id: 'plan-a', stages: [{id: 'stage-1'}]}, {id: 'plan-b', stages: [{id:"
+                + " 'stage-1'}]}]}");
+    assertThat(subject(two, "plan-b/stage-1").plan().orElseThrow().id()).isEqualTo("plan-b");
+    assertThat(subject(two, "plan-b").plan().orElseThrow().id()).isEqualTo("plan-b");
+    assertThat(subject(two, "op-1").plan()).isEmpty();
+    assertThat(Subject.now(two.file()).plan()).isEmpty();
+  }
+
+  @Test
+  void an_operation_and_a_stage_are_found_by_their_own_path() {
+    assertThat(subject(TEXT, "op-1").path(subject(TEXT, "op-1").operation())).isEqualTo("op-1");
+    assertThat(subject(TEXT, "plan-a/stage-1").path(subject(TEXT, "plan-a/stage-1").operation()))
+        .isEqualTo("plan-a/stage-1");
+  }
+
+  @Test
+  void it_is_a_revision_where_an_earlier_operation_put_metal_in_or_may_have() {
+    CaseText text =
+        TEXT.with("{operations: [{id: 'op-1', fixation: []}, {id: 'op-2', fixation: []}]}");
+    assertThat(subject(text, "op-1").isRevision()).isFalse();
+    assertThat(subject(text, "op-2").isRevision()).isFalse();
+    assertThat(subject(text.at("/operations/0", "{fixation: null}"), "op-2").isRevision()).isTrue();
+    assertThat(
+            subject(text.at("/operations/0", "{fixation: [{id: 'n', kind: 'nail'}]}"), "op-2")
+                .isRevision())
+        .isTrue();
+  }
+
+  @Test
+  void the_state_of_metal_is_known_from_its_day_on_and_without_one_always() {
+    Optional<Quantity> seen = Optional.of(Quantity.of(100));
+    assertThat(subject(TEXT, "op-1").knowsState(seen)).isFalse();
+    assertThat(subject(TEXT, "op-2").knowsState(seen)).isTrue();
+    assertThat(subject(TEXT, "plan-a").knowsState(Optional.of(Quantity.of(500)))).isTrue();
+    assertThat(subject(TEXT, "op-1").knowsState(Optional.empty())).isTrue();
+    assertThat(subject(TEXT.at("/operations/0", "{day: null}"), "op-1").knowsState(seen)).isTrue();
+  }
+
   @Nested
   class A_moment {
 
@@ -118,6 +171,8 @@ class SubjectTest {
     @Test
     void of_an_operation_without_a_day_are_those_up_to_the_one_before() {
       CaseText undated = TEXT.at("/operations/1", "{day: null}");
+      CaseText early = undated.with("{findings: [{day: 0, pain: 1}, {day: 5, pain: 3}]}");
+      assertThat(painKnownTo(early, "op-2")).containsExactly(3.0, 1.0);
       assertThat(painKnownTo(undated, "op-2")).containsExactly(1.0);
       assertThat(painKnownTo(undated.at("/operations/0", "{day: null}"), "op-1"))
           .containsExactly(1.0);

@@ -158,7 +158,11 @@ public final class FactorChange {
     return openBefore && closedAfter ? Grade.YES : Grade.UNKNOWN;
   }
 
+  /** A line that nothing holds is not compressed. */
   private Grade newlyCompressed() {
+    if (now.read("line-handling") instanceof Reading.None) {
+      return Grade.NO;
+    }
     if (now.certainly("line-handling", "bridged") || !then.possibly("line-handling", "bridged")) {
       return Grade.NO;
     }

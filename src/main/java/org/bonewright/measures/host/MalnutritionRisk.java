@@ -9,6 +9,7 @@ import org.bonewright.casefile.Quantity;
 import org.bonewright.measures.Definition;
 import org.bonewright.measures.Kind;
 import org.bonewright.measures.Measure;
+import org.bonewright.measures.MissingFact;
 import org.bonewright.measures.Reading;
 import org.bonewright.measures.Scene;
 
@@ -38,12 +39,14 @@ final class MalnutritionRisk implements Measure {
     }
     Patient patient = scene.subject().caseFile().patient();
     List<String> open = new ArrayList<>();
+    List<MissingFact> missing = new ArrayList<>();
     Optional<Quantity> age = patient.ageYears();
     if (age.isPresent() && age.get().min() >= OLD) {
       return Reading.word("yes", "age");
     }
     if (age.isEmpty() || age.get().max() >= OLD) {
       open.add("age");
+      missing.add(scene.missingInCase("patient/ageYears", "How old is the patient?"));
     }
     Optional<Quantity> height = patient.heightCm();
     Optional<Quantity> weight = patient.weightKg();
@@ -55,6 +58,8 @@ final class MalnutritionRisk implements Measure {
       }
       if (thinnest < THIN) {
         open.add("body mass index");
+        missing.add(
+            scene.missingInCase("patient/weightKg", "How heavy and how tall is the patient?"));
       }
     }
     return open.isEmpty()
@@ -63,7 +68,7 @@ final class MalnutritionRisk implements Measure {
             Set.of("yes", "no"),
             Kind.FACT,
             String.join(", ", open) + " not told exactly",
-            scene.missingInCase("patient/ageYears", "How old is the patient?"));
+            missing.toArray(MissingFact[]::new));
   }
 
   private static double index(double kg, double cm) {

@@ -18,11 +18,9 @@ public record InfectionStages(boolean treatedBefore, boolean stageAfter) {
   public static InfectionStages of(Subject subject) {
     List<Operation> stages = subject.plan().map(Plan::stages).orElse(List.of());
     int treating = firstThatTreats(stages);
-    boolean treated = treating < stages.size();
     boolean isStage = subject.scope() == Subject.Scope.STAGE;
     return new InfectionStages(
-        treated && isStage && treating < place(stages, subject),
-        treated && treating + 1 < stages.size());
+        isStage && treating < place(stages, subject), treating + 1 < stages.size());
   }
 
   /** Return the place of the first stage that treats the infection, or the number of stages. */

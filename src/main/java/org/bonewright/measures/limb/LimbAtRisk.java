@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import org.bonewright.casefile.Answer;
 import org.bonewright.casefile.BoneName;
 import org.bonewright.casefile.CaseFile;
 import org.bonewright.casefile.Examination;
 import org.bonewright.casefile.Finding;
 import org.bonewright.casefile.Host;
+import org.bonewright.casefile.InfectionSigns;
 import org.bonewright.casefile.Injury;
 import org.bonewright.measures.Definition;
 import org.bonewright.measures.Kind;
@@ -108,18 +110,17 @@ final class LimbAtRisk implements Measure {
     return reasons;
   }
 
+  /** Each sign as it was last looked for: a later finding that does not name it clears nothing. */
   private static boolean discharging(Subject subject) {
-    return subject
-        .latest(Finding::infection)
-        .map(
-            signs ->
-                present(signs.discharge())
-                    || present(signs.woundBreakdown())
-                    || present(signs.sinus()))
-        .orElse(false);
+    return present(subject, InfectionSigns::discharge)
+        || present(subject, InfectionSigns::woundBreakdown)
+        || present(subject, InfectionSigns::sinus);
   }
 
-  private static boolean present(Optional<Examination> sign) {
-    return sign.equals(Optional.of(Examination.PRESENT));
+  private static boolean present(
+      Subject subject, Function<InfectionSigns, Optional<Examination>> sign) {
+    return subject
+        .latest(finding -> finding.infection().flatMap(sign))
+        .equals(Optional.of(Examination.PRESENT));
   }
 }

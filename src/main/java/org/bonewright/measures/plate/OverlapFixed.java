@@ -1,6 +1,5 @@
 package org.bonewright.measures.plate;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -52,11 +51,16 @@ final class OverlapFixed implements Measure {
     if (plate.plate().screws().isEmpty()) {
       return Reading.unknown(PlateQuestions.screws(scene, plate.plate()));
     }
-    List<Dimension> fixed = levels(scene, plate);
+    List<Dimension> screws = screws(plate);
+    List<Dimension> cerclages = cerclages(scene);
     boolean open = false;
     for (EndToEnd pair : mayOverlap) {
-      boolean certainly = fixed.stream().anyMatch(level -> inside(level, pair, true));
-      boolean possibly = fixed.stream().anyMatch(level -> inside(level, pair, false));
+      boolean certainly =
+          screws.stream().anyMatch(level -> beside(pair.riser(), level, true))
+              || cerclages.stream().anyMatch(level -> inOverlap(pair, level, true));
+      boolean possibly =
+          screws.stream().anyMatch(level -> beside(pair.riser(), level, false))
+              || cerclages.stream().anyMatch(level -> inOverlap(pair, level, false));
       if (!possibly && pair.overlap()) {
         return Reading.word("no", "nothing holds the plate beside " + pair.riser().what());
       }
@@ -68,22 +72,34 @@ final class OverlapFixed implements Measure {
         : Reading.word("yes", "a screw or cerclage in the overlap");
   }
 
-  /** Return the levels of the plate's screws and of every cerclage, as far as they are told. */
-  private static List<Dimension> levels(Scene scene, PlacedPlate plate) {
-    List<Dimension> levels = new ArrayList<>();
-    plate
+  /** Return the levels of the plate's screws, as far as they are told. */
+  private static List<Dimension> screws(PlacedPlate plate) {
+    return plate
         .allHoles()
         .filter(hole -> plate.screwIn(hole).isPresent())
-        .forEach(hole -> plate.level(hole).ifPresent(levels::add));
-    scene.construct().of(Cerclage.class).stream()
-        .flatMap(cerclage -> cerclage.atMm().stream())
-        .forEach(at -> levels.add(Dimension.stated(at, "")));
-    return levels;
+        .mapToObj(plate::level)
+        .flatMap(Optional::stream)
+        .toList();
   }
 
-  private static boolean inside(Dimension level, EndToEnd pair, boolean certainly) {
-    Dimension from = pair.riser().from();
-    Dimension to = pair.riser().to();
+  private static List<Dimension> cerclages(Scene scene) {
+    return scene.construct().of(Cerclage.class).stream()
+        .flatMap(cerclage -> cerclage.atMm().stream())
+        .map(at -> Dimension.stated(at, ""))
+        .toList();
+  }
+
+  /** A cerclage holds the plate only where it goes around it, not elsewhere on the other metal. */
+  private static boolean inOverlap(EndToEnd pair, Dimension level, boolean certainly) {
+    return beside(pair.riser(), level, certainly)
+        && within(pair.plate().near(), pair.plate().far(), level, certainly);
+  }
+
+  private static boolean beside(Riser riser, Dimension level, boolean certainly) {
+    return within(riser.from(), riser.to(), level, certainly);
+  }
+
+  private static boolean within(Dimension from, Dimension to, Dimension level, boolean certainly) {
     return certainly
         ? level.min() >= from.max() && level.max() <= to.min()
         : level.max() >= from.min() && level.min() <= to.max();

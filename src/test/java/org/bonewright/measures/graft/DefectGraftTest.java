@@ -33,6 +33,8 @@ class DefectGraftTest {
           [{kind: 'autograft-cancellous', volumeMl: 8}]                | autograft fact
           [{kind: 'autograft-cancellous', volumeMl: 9}]                | large fact
           [{kind: 'autograft-cancellous'}]                             | autograft or large fact, ask op-1/biology/volumeMl
+          # 8 to 9 mL are 74 to 83 %
+          [{kind: 'autograft-cancellous', volumeMl: {min: 8, max: 9}}] | autograft or large fact, ask op-1/biology/volumeMl
           [{kind: 'autograft-tricortical'}]                            | large fact
           [{kind: 'vascularised-bone'}]                                | spanning fact
           [{kind: 'membrane'}]                                         | spanning fact
@@ -50,6 +52,50 @@ class DefectGraftTest {
     assertThat(graft(gap20("{" + strut + "}"))).isEqualTo("large fact");
     assertThat(graft(gap20("{biology: [{kind: 'reamer-graft'}], " + strut + "}")))
         .isEqualTo("spanning fact");
+  }
+
+  @Test
+  void a_strut_with_its_own_blood_supply_spans() {
+    String strut =
+        "{fixation: [{id: 's', kind: 'strut', where: 'onlay', origin: 'autograft-vascularised',"
+            + " fromMm: 140, toMm: 220}]}";
+    assertThat(graft(gap20(strut))).isEqualTo("spanning fact");
+    assertThat(working(gap20(strut))).isEqualTo("vascularised strut");
+  }
+
+  private static String working(CaseText text) {
+    return Taken.reading("defect-graft", Taken.subject(text.file(), "op-1")).working();
+  }
+
+  @Test
+  void what_spans_it_is_named() {
+    assertThat(working(gap20("{transport: {mmPerDay: 1}}"))).isEqualTo("bone transport");
+    assertThat(working(gap20("{biology: [{kind: 'membrane'}]}")))
+        .isEqualTo("membrane or living bone");
+    // 10.857 mL fill it; 9 mL are 83 %
+    assertThat(working(gap20("{biology: [{kind: 'autograft-cancellous', volumeMl: 11}]}")))
+        .isEqualTo("cancellous autograft, enough to fill the defect");
+    assertThat(working(gap20("{biology: [{kind: 'autograft-cancellous', volumeMl: 9}]}")))
+        .isEqualTo("cancellous autograft, 82.9 % of the defect");
+  }
+
+  @Test
+  void implants_that_are_not_told_may_be_a_strut() {
+    assertThat(graft(gap20("{biology: [], fixation: null}")))
+        .isEqualTo("unknown, ask op-1/biology");
+  }
+
+  @Test
+  void autograft_is_large_where_no_defect_is_left() {
+    CaseText closed =
+        gap20("{biology: [{kind: 'autograft-cancellous', volumeMl: 1}]}")
+            .at("/operations/0/reduction", "{gapNearMm: 0, gapFarMm: 0}");
+    assertThat(graft(closed)).isEqualTo("large fact");
+  }
+
+  @Test
+  void an_operation_that_failed_is_no_stage() {
+    assertThat(graft(gap20("{outcome: {result: 'failed', day: 20}}"))).isEqualTo("nothing fact");
   }
 
   @Test
@@ -80,6 +126,21 @@ class DefectGraftTest {
         .isEqualTo("part fact");
     assertThat(Taken.of("defect-across", text.at(field, "{contactPercent: 49}")))
         .isEqualTo("whole fact");
+  }
+
+  @Test
+  void a_share_that_reaches_beyond_half_leaves_it_open() {
+    CaseText text = CaseText.plated().at("/operations/0", "{resection: []}");
+    // 40 to 60 % in contact
+    assertThat(
+            Taken.of(
+                "defect-across",
+                text.at("/operations/0/reduction", "{contactPercent: {min: 40, max: 60}}")))
+        .startsWith("part or whole fact, ask ");
+    CaseText stated =
+        text.with("{findings: [{day: 1, circumferenceMissingPercent: {min: 50, max: 60}}]}");
+    assertThat(Taken.of("defect-across", stated))
+        .isEqualTo("part or whole fact, ask findings/circumferenceMissingPercent");
   }
 
   @Test

@@ -55,6 +55,22 @@ class GraftKindsTest {
   }
 
   @Test
+  void a_strut_of_foreign_or_unknown_bone_is_no_step_for_biology() {
+    String strut =
+        "{fixation: [{id: 'strut-1', kind: 'strut', where: 'onlay', fromMm: 150, toMm: 210%s}]}";
+    for (String origin : new String[] {"", ", origin: 'allograft'"}) {
+      CaseText text = CaseText.plated().at("/operations/0", strut.formatted(origin));
+      assertThat(Taken.of("biology-steps", text)).isEqualTo("0 fact");
+    }
+  }
+
+  @Test
+  void implants_that_are_not_told_may_be_such_a_strut() {
+    assertThat(Taken.of("biology-steps", CaseText.plated().at("/operations/0", "{fixation: null}")))
+        .isEqualTo("unknown, ask op-1/biology");
+  }
+
+  @Test
   void every_stage_of_a_plan_counts() {
     CaseText text =
         with("[{kind: 'spacer'}]")

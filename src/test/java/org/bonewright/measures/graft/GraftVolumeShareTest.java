@@ -63,6 +63,48 @@ class GraftVolumeShareTest {
   }
 
   @Test
+  void a_planned_volume_up_to_what_the_donor_gives_loose_counts_as_stated() {
+    // 26 / 10.857344 and 18 / 10.857344
+    CaseText crest =
+        gap20("[{kind: 'autograft-cancellous', volumeMl: 26, donor: 'iliac-anterior-left'}]");
+    assertThat(share(crest.redone("plate-bent"))).isEqualTo("239.469 fact");
+    CaseText anywhere = gap20("[{kind: 'autograft-cancellous', volumeMl: 18}]");
+    assertThat(share(anywhere.redone("plate-bent"))).isEqualTo("165.786 fact");
+  }
+
+  @Test
+  void a_spacer_fills_nothing_with_living_or_dead_bone() {
+    assertThat(
+            share(
+                gap20(
+                    "[{kind: 'autograft-cancellous', volumeMl: 10}, {kind: 'spacer', volumeMl:"
+                        + " 20}]")))
+        .isEqualTo("92.104 fact");
+  }
+
+  @Test
+  void a_gap_that_is_a_range_is_asked_for_and_a_stated_volume_is_not() {
+    CaseText text =
+        gap20("[{kind: 'autograft-cancellous', volumeMl: 10}]")
+            .at("/operations/0/reduction", "{gapFarMm: {min: 20, max: 25}}");
+    // 10 / 13.57168 and 10 / 10.857344
+    assertThat(share(text)).isEqualTo("73.683–92.104 fact, ask op-1/reduction/gapFarMm");
+    // 13.6 mL at the most
+    assertThat(working(text)).isEqualTo("10 mL for 10.9–13.6 mL needed");
+  }
+
+  @Test
+  void a_volume_that_is_not_told_may_be_any() {
+    CaseText text = gap20("[{kind: 'substitute'}]");
+    assertThat(share(text)).isEqualTo("0–∞ fact, ask op-1/biology/volumeMl");
+    assertThat(working(text)).startsWith("at least 0 mL for ");
+  }
+
+  private static String working(CaseText text) {
+    return Taken.reading("graft-volume-share", Taken.subject(text.file(), "op-1")).working();
+  }
+
+  @Test
   void there_is_none_without_a_gap_or_without_graft() {
     assertThat(share(gap20("[]"))).isEqualTo("none: no graft that fills");
     assertThat(

@@ -71,6 +71,73 @@ class ShorteningTest {
     assertThat(total(text)).isEqualTo("0 fact");
   }
 
+  @Test
+  void a_plan_that_neither_cuts_nor_fixes_leaves_the_bone_as_it_was() {
+    CaseText text =
+        stated(CaseText.plated(), "8")
+            .at("/operations/0", "{resection: []}")
+            .redone("plate-bent")
+            .at(
+                "/plans/0/stages/0",
+                "{reduction: null, compression: null, fixation: [], resection: []}");
+    assertThat(total(text)).isEqualTo("8 fact");
+    // 12 mm more cut out and closed
+    CaseText cut =
+        text.at(
+            "/plans/0/stages/0",
+            "{resection: [{fromMm: 170, toMm: 182}], reduction: {gapNearMm: 0, gapFarMm: 0}}");
+    assertThat(total(cut)).isEqualTo("20–∞ fact, ask plan-a/stage-1/reduction/shorteningMm");
+    // set anew, but not told how
+    CaseText fixed =
+        text.at("/plans/0/stages/0", "{fixation: [{id: 'p', kind: 'plate', holes: 8}]}");
+    assertThat(total(fixed)).isEqualTo("8–∞ fact, ask plan-a/stage-1/reduction/shorteningMm");
+    CaseText reduced = text.at("/plans/0/stages/0", "{reduction: {gapNearMm: 0}}");
+    assertThat(total(reduced)).isEqualTo("8–∞ fact, ask plan-a/stage-1/reduction/shorteningMm");
+  }
+
+  @Test
+  void
+      an_operation_of_the_past_that_does_not_tell_of_the_bone_beside_leaves_it_open_unless_whole() {
+    CaseText broken = CaseText.plated().with("{companion: {bone: 'fibula', state: 'fractured'}}");
+    assertThat(Taken.of("companion-shortened", broken)).isEqualTo("unknown, ask op-1/companionCut");
+    CaseText whole = CaseText.plated().with("{companion: {bone: 'fibula', state: 'intact'}}");
+    assertThat(Taken.of("companion-shortened", whole)).isEqualTo("no fact");
+    CaseText unsure = whole.at("/operations/0", "{companionCut: 'unknown'}");
+    assertThat(Taken.of("companion-shortened", unsure)).isEqualTo("no fact");
+  }
+
+  @Test
+  void a_bone_beside_that_was_cut_in_an_operation_of_its_own_before_counts() {
+    String companion =
+        "{companion: {bone: 'fibula', state: 'united', operations: [{id: 'f-1', day: 250,"
+            + " resection: %s}]}}";
+    CaseText text =
+        CaseText.plated()
+            .at("/operations/0", "{companionCut: 'no'}")
+            .redone("plate-bent")
+            .at("/plans/0/stages/0", "{companionCut: null}");
+    CaseText cut = text.with(companion.formatted("[{fromMm: 170, toMm: 190}]"));
+    assertThat(Taken.of("companion-shortened", cut)).isEqualTo("yes fact");
+    // not yet on day 2
+    assertThat(Taken.of("companion-shortened", cut, "op-1")).isEqualTo("no fact");
+    assertThat(Taken.of("companion-shortened", text.with(companion.formatted("[]"))))
+        .isEqualTo("no fact");
+  }
+
+  @Test
+  void of_a_forearm_the_other_bone_is_asked_about() {
+    CaseText text = CaseText.plated().at("/bone", "{name: 'radius'}");
+    assertThat(asked(text)).isEqualTo("Is the other forearm bone whole, and is it shortened too?");
+    assertThat(asked(CaseText.plated())).isEqualTo("Is the fibula whole, and is it cut too?");
+  }
+
+  private static String asked(CaseText text) {
+    return Taken.reading("companion-shortened", Taken.subject(text.file(), "op-1"))
+        .missing()
+        .get(0)
+        .question();
+  }
+
   @ParameterizedTest(name = "{0} beside a {1}: {2}")
   @CsvSource({
     "fibula, tibia, intact, no fact",

@@ -120,6 +120,13 @@ class SpacersAndTransportTest {
           latencyDays: 4, stepsPerDay: 2  | 2 fact
           stepsPerDay: null               | 0–1 fact, ask plan-a/stage-1/transport/stepsPerDay
           latencyDays: {min: 4, max: 6}   | 0–1 fact, ask plan-a/stage-1/transport/latencyDays
+          latencyDays: {min: 4, max: 5}   | 0–1 fact, ask plan-a/stage-1/transport/latencyDays
+          latencyDays: {min: 10, max: 11} | 0–1 fact, ask plan-a/stage-1/transport/latencyDays
+          latencyDays: 5                  | 0 fact
+          latencyDays: 10                 | 0 fact
+          consolidationDays: null         | 0–1 fact, ask plan-a/stage-1/transport/consolidationDays
+          consolidationDays: {min: 239, max: 240} | 0–1 fact, ask plan-a/stage-1/transport/consolidationDays
+          dockingTreated: 'unknown'       | 0–1 fact, ask plan-a/stage-1/transport/dockingTreated
           """)
   void departures_of_a_transport_are_counted(String change, String reads) {
     CaseText text =
@@ -133,6 +140,102 @@ class SpacersAndTransportTest {
             .at("/plans/0/stages/0/transport", "{" + change + "}");
     assertThat(Taken.of("transport-departures", text)).isEqualTo(reads);
     assertThat(Taken.of("transport-used", text)).isEqualTo("yes fact");
+  }
+
+  @Test
+  void consolidation_is_counted_from_the_gap_which_may_be_a_range() {
+    CaseText text =
+        CaseText.plated()
+            .redone("plate-bent")
+            .at("/plans/0/stages/0/reduction", "{gapNearMm: 60, gapFarMm: {min: 60, max: 70}}")
+            .at(
+                "/plans/0/stages/0",
+                "{transport: {latencyDays: 7, mmPerDay: 1, stepsPerDay: 4, consolidationDays: 260,"
+                    + " dockingTreated: 'yes'}}");
+    // 240 to 280 days
+    assertThat(Taken.of("transport-departures", text))
+        .isEqualTo("0–1 fact, ask plan-a/stage-1/transport/consolidationDays");
+    assertThat(working(text)).isEqualTo("none");
+    CaseText brief = text.at("/plans/0/stages/0/transport", "{consolidationDays: 230}");
+    assertThat(working(brief)).isEqualTo("consolidation 230 days");
+    CaseText closed = brief.at("/plans/0/stages/0/reduction", "{gapNearMm: 0, gapFarMm: 0}");
+    assertThat(Taken.of("transport-departures", closed))
+        .isEqualTo("0–1 fact, ask plan-a/stage-1/transport/consolidationDays");
+  }
+
+  private static String working(CaseText text) {
+    return Taken.reading("transport-departures", Taken.subject(text.file(), "plan-a")).working();
+  }
+
+  @Test
+  void a_transport_of_the_past_may_have_had_its_docking_site_treated() {
+    CaseText text =
+        CaseText.plated()
+            .at("/operations/0/reduction", "{gapNearMm: 60, gapFarMm: 60}")
+            .at(
+                "/operations/0",
+                "{transport: {latencyDays: 7, mmPerDay: 1, stepsPerDay: 4, consolidationDays:"
+                    + " 240}}");
+    assertThat(Taken.of("transport-departures", text))
+        .isEqualTo("0–1 fact, ask op-1/transport/dockingTreated");
+    assertThat(Taken.of("transport-used", CaseText.plated().redone("plate-bent")))
+        .isEqualTo("no fact");
+  }
+
+  @Test
+  void days_from_a_spacer_to_its_graft_are_counted_between_operations_too() {
+    String second =
+        ",{\"id\":\"op-2\",\"day\":%s,\"fixation\":[],\"removed\":[],\"biology\":[{\"kind\":\"%s\"}]}],\"plans\"";
+    String text =
+        CaseText.plated()
+            .redone("plate-bent")
+            .at(
+                "/operations/0",
+                "{day: {min: 2, max: 3}, biology: [{kind: 'spacer'}], outcome: {result:"
+                    + " 'stage-done', day: 9, mode: null}}")
+            .toString();
+    CaseText grafted =
+        CaseText.of(
+            text.replace(
+                "],\"plans\"", second.formatted("{\"min\":44,\"max\":47}", "reamer-graft")));
+    // 44 - 3 to 47 - 2
+    assertThat(Taken.of("spacer-days", grafted, "op-2")).startsWith("41–45 fact");
+    // roughening the ends brings no graft
+    CaseText roughened =
+        CaseText.of(text.replace("],\"plans\"", second.formatted("44", "decortication")));
+    assertThat(Taken.of("spacer-days", roughened, "op-2")).isEqualTo("none: no graft follows here");
+    assertThat(Taken.of("spacer-grafted", roughened, "op-2"))
+        .isEqualTo("none: judged where graft follows");
+  }
+
+  @Test
+  void a_lag_screw_alone_does_not_hold_the_bone_round_a_spacer() {
+    CaseText text =
+        plan(
+            "{id: 'a', biology: [{kind: 'spacer'}], removed: [{of: 'op-1/plate-1'}], fixation:"
+                + " [{id: 'lag-1', kind: 'lag-screw'}]}");
+    assertThat(Taken.of("spacer-held", text)).isEqualTo("no fact");
+  }
+
+  @Test
+  void a_done_stage_that_does_not_tell_of_debridement_leaves_the_order_open() {
+    CaseText text =
+        CaseText.plated()
+            .redone("plate-bent")
+            .at("/operations/0", "{outcome: {result: 'stage-done', day: 9, mode: null}}")
+            .at("/plans/0", "{stages: [{id: 'a', " + STRUT + "}]}");
+    String open = "first or later fact, ask plan-a/a/infectionCare/debridement";
+    assertThat(Taken.of("structural-graft-stage", text)).isEqualTo(open);
+    assertThat(
+            Taken.of(
+                "structural-graft-stage",
+                text.at("/operations/0", "{infectionCare: {debridement: 'unknown'}}")))
+        .isEqualTo(open);
+    assertThat(
+            Taken.of(
+                "structural-graft-stage",
+                text.at("/operations/0", "{infectionCare: {debridement: 'no'}}")))
+        .isEqualTo("first fact");
   }
 
   private static final String STRUT =

@@ -99,6 +99,51 @@ class RemedyAndDefectTest {
           .isEqualTo("after-resection fact");
     }
 
+    @ParameterizedTest(name = "gap {0}, found {1}: {2}")
+    @CsvSource(
+        delimiter = '|',
+        textBlock =
+            """
+            4.9              | 0                | not-in-question fact
+            5                | 0                | after-resection fact
+            {min: 4, max: 5} | 0                | after-resection fact
+            0                | 5                | after-resection fact
+            null             | 4.9              | not-in-question fact
+            null             | 5                | before-only fact
+            null             | {min: 4, max: 5} | before-only or not-in-question fact, ask plan-a/stage-1/resection
+            null             | null             | not-in-question or not-stated fact, ask plan-a/stage-1/resection
+            """)
+    void are_in_question_from_five_millimetres_on(String gap, String found, String reads) {
+      CaseText text =
+          Found.planned("deformity", "{day: 200, defectMm: " + found + "}")
+              .at("/plans/0/stages/0", "{reduction: null}")
+              .at(
+                  "/plans/0/stages/0",
+                  "{reduction: {gapNearMm: " + gap + ", gapFarMm: " + gap + "}}");
+      assertThat(Taken.of("defect-statement", text)).isEqualTo(reads);
+    }
+
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource(
+        delimiter = '|',
+        textBlock =
+            """
+            resection: [], infectionCare: {debridement: 'no'}   | not-in-question fact
+            resection: [], infectionCare: null                  | before-only or not-in-question fact, ask op-2/resection
+            resection: null, infectionCare: {debridement: 'no'} | before-only or not-in-question fact, ask op-2/resection
+            resection: [], infectionCare: {debridement: 'unknown'} | before-only or not-in-question fact, ask op-2/resection
+            """)
+    void of_an_operation_of_the_past_are_out_of_question_only_where_it_says_that_nothing_was_cut(
+        String said, String reads) {
+      CaseText text =
+          CaseText.bare()
+              .with(
+                  "{operations: [{id: 'op-1', day: 2}, {id: 'op-2', day: 50}], findings: [{day: 40,"
+                      + " defectMm: 2}]}")
+              .at("/operations/1", "{" + said + "}");
+      assertThat(Taken.of("defect-statement", text, "op-2")).isEqualTo(reads);
+    }
+
     @Test
     void are_told_only_as_they_were_before_where_the_film_is_all() {
       assertThat(told("{reduction: null, infectionCare: {debridement: 'yes'}}"))

@@ -53,6 +53,24 @@ class FailedBeforeTest {
         .isEqualTo("no fact");
   }
 
+  @ParameterizedTest(name = "{0}: {1}")
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          [{of: 'op-1/nail-1', bolts: [3]}] | yes fact
+          [{of: 'op-1/nail-1'}]             | no fact
+          []                                | no fact
+          """)
+  void taking_bolts_out_is_meant_to_unite_the_bone_and_taking_the_nail_out_is_not(
+      String removed, String reads) {
+    CaseText text =
+        CaseText.nailed()
+            .redone("bolt-broken")
+            .at("/plans/0/stages/0", "{fixation: [], biology: [], removed: " + removed + "}");
+    assertThat(Taken.of("failed-before", text)).isEqualTo(reads);
+  }
+
   @Test
   void looks_past_a_stage_that_did_what_it_was_for() {
     CaseText text =

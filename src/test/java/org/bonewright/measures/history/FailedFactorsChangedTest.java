@@ -173,6 +173,7 @@ class FailedFactorsChangedTest {
             160 | 140                  | 0 fact
             160 | {min: 170, max: 180} | 0–1 fact, ask plan-a/stage-1/changes
             160 | {min: 176, max: 180} | 1 fact
+            160 | {min: 170, max: 176} | 0–1 fact, ask plan-a/stage-1/changes
             """)
     void a_plate_longer_by_a_tenth(String before, String after, String reads) {
       CaseText text =
@@ -241,6 +242,7 @@ class FailedFactorsChangedTest {
             {min: 0, max: 3}   | 1                  | 0–1 fact, ask plan-a/stage-1/changes
             3                  | {min: 0, max: 2}   | 0–1 fact, ask plan-a/stage-1/changes
             3                  | null               | 0–1 fact, ask plan-a/stage-1/changes
+            {min: 1, max: 3}   | 1                  | 0–1 fact, ask plan-a/stage-1/changes
             """)
     void a_gap_of_more_than_1_mm_brought_to_1_mm_or_less(
         String before, String after, String reads) {
@@ -257,6 +259,15 @@ class FailedFactorsChangedTest {
       assertThat(Taken.of(ID, text)).isEqualTo("1 fact");
       assertThat(Taken.of(ID, text.at(STAGE, "{compression: {method: 'none'}}")))
           .isEqualTo("0 fact");
+    }
+
+    @Test
+    void no_line_is_compressed_by_taking_the_metal_out() {
+      CaseText text =
+          redone("screw-broken")
+              .at("/operations/0", "{compression: {method: 'none'}}")
+              .at(STAGE, "{fixation: [], removed: [{of: 'op-1/plate-1'}], compression: null}");
+      assertThat(Taken.of(ID, text.at(STAGE, "{biology: [{kind: 'marrow'}]}"))).isEqualTo("0 fact");
     }
 
     @Test
@@ -324,12 +335,53 @@ class FailedFactorsChangedTest {
             """
             outerMm: 11                                     | 1 fact
             outerMm: 10.5                                   | 0 fact
+            outerMm: {min: 10.5, max: 11}                   | 0–1 fact, ask plan-a/stage-1/changes
+            outerMm: {min: 11, max: 12}                     | 1 fact
             outerMm: 10                                     | 0 fact
             outerMm: null                                   | 0–1 fact, ask plan-a/stage-1/changes
             """)
     void a_nail_thicker_by_1_mm(String nail, String reads) {
       CaseText text = CaseText.nailed().redone("bolt-broken").at(PLATE, "{" + nail + "}");
       assertThat(Taken.of(ID, text)).isEqualTo(reads);
+    }
+
+    @Test
+    void an_empty_list_of_load_limits_before_leaves_it_open() {
+      CaseText text = redone("plate-bent").at("/operations/0/aftercare", "{load: []}");
+      assertThat(Taken.of(ID, text)).isEqualTo(OPEN);
+    }
+
+    @Test
+    void a_concept_that_is_only_inferred_proves_no_change() {
+      CaseText text = redone("no-union-metal-intact").at(STAGE, "{concept: 'relative'}");
+      assertThat(Taken.of(ID, text)).isEqualTo("1 fact");
+      assertThat(Taken.of(ID, text.at("/operations/0", "{concept: null}"))).isEqualTo(OPEN);
+    }
+
+    @Test
+    void bolts_taken_out_of_a_nail_change_its_concept() {
+      CaseText kept =
+          CaseText.nailed()
+              .redone("bolt-broken")
+              .without("/plans/0/stages/0/reduction")
+              .at(STAGE, "{fixation: [], removed: [{of: 'op-1/nail-1', bolts: [3]}]}");
+      assertThat(Taken.of(ID, kept)).isEqualTo("1 fact");
+      CaseText whole =
+          kept.at(STAGE, "{biology: [{kind: 'marrow'}], removed: [{of: 'op-1/nail-1'}]}");
+      assertThat(Taken.of(ID, whole)).isEqualTo("0 fact");
+    }
+
+    @Test
+    void what_changed_what_did_not_and_what_cannot_be_told_are_named() {
+      CaseText longer = redone("plate-bent").at(PLATE, "{lengthMm: 176}");
+      assertThat(working(longer))
+          .isEqualTo("plate bent: length changed; implant, load not changed");
+      assertThat(working(longer.at("/operations/0", "{aftercare: null}")))
+          .isEqualTo("plate bent: length changed; implant not changed; load cannot be told");
+    }
+
+    private static String working(CaseText text) {
+      return Taken.reading(ID, Taken.subject(text.file(), "plan-a")).working();
     }
 
     @Test

@@ -3,6 +3,7 @@ package org.bonewright.measures.history;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.bonewright.casefile.CaseText;
+import org.bonewright.measures.Reading;
 import org.bonewright.measures.Taken;
 import org.junit.jupiter.api.Test;
 
@@ -70,5 +71,24 @@ class MechanicsChangedTest {
             .at("/operations/1", "{outcome: {result: 'failed', mode: 'no-union-metal-intact'}}");
     assertThat(Taken.of("grafts-without-mechanics-before", twice)).isEqualTo("1 fact");
     assertThat(Taken.of("grafts-without-mechanics-before", GRAFT_ONLY)).isEqualTo("0 fact");
+    assertThat(read(twice).working()).isEqualTo("op-2");
+    assertThat(read(GRAFT_ONLY).working()).isEqualTo("none");
+
+    CaseText nailed =
+        twice.at(
+            "/operations/1",
+            "{removed: null, fixation: [{id: 'n', kind: 'nail', outerMm: 10, locking: 'static'}]}");
+    assertThat(Taken.of("grafts-without-mechanics-before", nailed)).isEqualTo("0 fact");
+    assertThat(Taken.of("grafts-before", nailed)).isEqualTo("1 fact");
+
+    CaseText silent = twice.at("/operations/1", "{biology: null}");
+    assertThat(Taken.of("grafts-without-mechanics-before", silent))
+        .isEqualTo("0–1 fact, ask op-2/biology");
+    assertThat(read(silent).missing().get(0).question())
+        .isEqualTo("Did op-2 add graft, and change nothing of the fixation?");
+  }
+
+  private static Reading read(CaseText text) {
+    return Taken.reading("grafts-without-mechanics-before", Taken.subject(text.file(), "plan-a"));
   }
 }

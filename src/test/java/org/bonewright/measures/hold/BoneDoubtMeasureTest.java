@@ -89,6 +89,32 @@ class BoneDoubtMeasureTest {
     assertThat(doubt(text)).isEqualTo(reads);
   }
 
+  @ParameterizedTest(name = "begun on day {0}, operated on day {1}: {2}")
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          # at most up to the operation
+          1   | 184  | no fact
+          1   | 185  | no or yes fact, ask nonOperative/toDay
+          """)
+  void a_rest_whose_end_is_not_told_lasted_up_to_the_operation_at_most(
+      int from, String operated, String reads) {
+    CaseText text =
+        CaseText.plated()
+            .at("/operations/0", "{day: " + operated + "}")
+            .with("{nonOperative: [{kind: 'brace', fromDay: %d}]}".formatted(from))
+            .with("{findings: [{day: 1, pain: 2}]}");
+    assertThat(doubt(text)).isEqualTo(reads);
+  }
+
+  @Test
+  void a_rest_after_the_operation_gives_none() {
+    CaseText text =
+        CaseText.plated().with("{nonOperative: [{kind: 'brace', fromDay: 3, toDay: 300}]}");
+    assertThat(doubt(text)).isEqualTo("no fact");
+  }
+
   @Test
   void six_months_that_merely_passed_give_none() {
     assertThat(doubt(CaseText.plated().at("/operations/0", "{day: 240}"))).isEqualTo("no fact");

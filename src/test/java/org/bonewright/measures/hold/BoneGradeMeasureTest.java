@@ -123,6 +123,14 @@ class BoneGradeMeasureTest {
     }
 
     @Test
+    void hounsfield_units_measured_after_the_operation_were_no_hint_then() {
+      CaseText text =
+          CaseText.plated()
+              .at("/bone", "{quality: [{method: 'ct-hounsfield', value: 300, day: 200}]}");
+      assertThat(Taken.of("bone-grade", text)).isEqualTo("good assumed");
+    }
+
+    @Test
     void the_cortex_of_a_thin_bone_counts_as_no_measurement() {
       assertThat(Taken.of("bone-grade", CaseText.plated().at("/bone", "{name: 'radius'}")))
           .isEqualTo("good assumed");

@@ -30,6 +30,17 @@ class BoneGradeMethodTest {
   }
 
   @Test
+  void the_measurements_that_grade_it_are_named_and_no_others() {
+    CaseText text =
+        quality(
+            "[{method: 'cortical-thickness', value: 5, day: 1}, {method: 'ct-hounsfield', value:"
+                + " 300, day: 1}, {method: 'dxa-t-score', value: -1.5}, {method:"
+                + " 'cortical-thickness', value: 3, day: 100}]");
+    assertThat(Taken.reading("bone-grade-method", Taken.subject(text.file(), "op-1")).working())
+        .isEqualTo("cortical thickness 5, dxa t score -1.5");
+  }
+
+  @Test
   void hounsfield_units_do_not_grade_the_bone() {
     assertThat(Taken.of("bone-grade-method", quality("[{method: 'ct-hounsfield', value: 300}]")))
         .isEqualTo("not-measured record");

@@ -108,9 +108,25 @@ class HoldAddedTest {
           # hole 5 lies 179 - 175 = 4 off
           [5, 6]  | nothing fact
           [1, 4]  | nothing fact
+          [6, 8]  | nothing fact
           """)
   void cement_counts_on_both_sides_ten_millimetres_off_the_zone(String holes, String reads) {
     assertThat(added(cement(holes))).isEqualTo(reads);
+  }
+
+  @Test
+  void a_nut_is_no_cement() {
+    CaseText nut =
+        cement("[4, 6]")
+            .at(PLATE, "{screws: [{at: [4, 6], type: 'cortical', augmentation: 'nut'}]}");
+    assertThat(added(nut)).isEqualTo("nothing fact");
+  }
+
+  @Test
+  void cement_may_count_where_the_zone_is_a_range_that_reaches_ten_millimetres() {
+    // hole 6 at 191: 191 - 185 = 6 to 191 - 181 = 10 off
+    CaseText text = cement("[4, 6]").with("{injury: {zone: {toMm: {min: 181, max: 185}}}}");
+    assertThat(added(text)).startsWith("cement or nothing fact");
   }
 
   @Test

@@ -58,6 +58,16 @@ class LoosenedBeforeTest {
   }
 
   @Test
+  void what_was_seen_after_the_operation_is_not_known_to_it() {
+    String second = "},{\"id\":\"op-2\",\"day\":%d,\"fixation\":[]}],\"plans\"";
+    String text = state("cortical", "loose", "100").toString();
+    CaseText earlier = CaseText.of(text.replace("}],\"plans\"", second.formatted(99)));
+    CaseText later = CaseText.of(text.replace("}],\"plans\"", second.formatted(100)));
+    assertThat(Taken.of(LOOSE, earlier, "op-2")).isEqualTo("no fact");
+    assertThat(Taken.of(LOOSE, later, "op-2")).isEqualTo("yes fact");
+  }
+
+  @Test
   void an_earlier_nail_did_not() {
     CaseText text =
         CaseText.nailed().redone("bolt-broken").at("/operations/0/outcome", "{mode: null}");

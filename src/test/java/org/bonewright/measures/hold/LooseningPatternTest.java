@@ -49,10 +49,49 @@ class LooseningPatternTest {
           cortical | []            | [1, 10]           | in-turn fact
           locking  | [1, 3, 5, 6]  | [8, 10]           | no fact
           locking  | []            | [1, 5, 6, 10]     | all fact
+          # three are enough to be all
+          locking  | []            | [1, 5, 10]        | all fact
+          locking  | []            | [1, 10]           | no fact
           """)
   void the_states_of_the_screws_tell_it_where_the_mode_does_not(
       String type, String sound, String loose, String reads) {
     assertThat(Taken.of(PATTERN, states(type, sound, loose))).isEqualTo(reads);
+  }
+
+  @Test
+  void only_the_kind_of_the_screws_at_the_loose_end_counts() {
+    CaseText text =
+        CaseText.plated()
+            .at(
+                "/operations/0/fixation/0",
+                "{screws: [{at: [1, 3, 5], type: 'locking', state: 'sound'},"
+                    + " {at: [6, 8, 10], type: 'cortical', state: 'loose'}]}")
+            .redone("no-union-metal-intact");
+    assertThat(Taken.of(PATTERN, text)).isEqualTo("in-turn fact");
+  }
+
+  @Test
+  void what_was_seen_only_after_the_next_operation_does_not_count_at_it() {
+    String second = "},{\"id\":\"op-2\",\"day\":%d,\"fixation\":[]}],\"plans\"";
+    String text = states("cortical", "[1, 3, 5, 6]", "[8, 10]").toString();
+    CaseText earlier = CaseText.of(text.replace("}],\"plans\"", second.formatted(149)));
+    CaseText later = CaseText.of(text.replace("}],\"plans\"", second.formatted(150)));
+    assertThat(Taken.of(PATTERN, earlier, "op-2")).isEqualTo("no fact");
+    assertThat(Taken.of(PATTERN, later, "op-2")).isEqualTo("in-turn fact");
+  }
+
+  @Test
+  void an_operation_that_did_not_fail_left_no_pattern() {
+    CaseText text = CaseText.plated().redone("plate-bent");
+    for (String result : new String[] {"united", "under-way"}) {
+      CaseText ended =
+          text.at("/operations/0", "{outcome: {result: '" + result + "', mode: null}}");
+      assertThat(Taken.of(PATTERN, ended)).isEqualTo("no fact");
+    }
+    CaseText open = text.at("/operations/0", "{outcome: {result: 'unknown', mode: null}}");
+    assertThat(Taken.of(PATTERN, open)).startsWith("all or in-turn or no fact");
+    assertThat(Taken.of(PATTERN, text.at("/operations/0", "{outcome: null}")))
+        .startsWith("all or in-turn or no fact");
   }
 
   @Test

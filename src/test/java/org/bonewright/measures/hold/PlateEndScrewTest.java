@@ -52,6 +52,13 @@ class PlateEndScrewTest {
   }
 
   @Test
+  void both_ends_are_told() {
+    CaseText text = ends(LOCKED, "type: 'cortical'");
+    assertThat(Taken.reading("plate-end-screw", Taken.subject(text.file(), "plan-a")).working())
+        .isEqualTo("hole 2 locked, hole 8 conventional");
+  }
+
+  @Test
   void the_shorter_stiff_end_gives_the_reach() {
     // hole 8 at 220: (220 - 181) / 24 = 1.625
     assertThat(Taken.of("end-screw-reach", ends(LOCKED, LOCKED))).isEqualTo("1.625 assumed");

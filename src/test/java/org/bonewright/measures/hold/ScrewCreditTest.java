@@ -126,6 +126,7 @@ class ScrewCreditTest {
           cortices: null, tipBeyondMm: -1                 | 3 fact
           cortices: null, tipBeyondMm: {min: -4, max: -1} | 3 fact
           cortices: null, tipBeyondMm: {min: -1, max: 1}  | 3–6 fact, ask op-1/fixation/plate-1/screws/cortices
+          cortices: null, tipBeyondMm: {min: -1, max: 0}  | 3–6 fact, ask op-1/fixation/plate-1/screws/cortices
           cortices: 2, tipBeyondMm: {min: -1, max: 1}     | 3–6 fact, ask op-1/fixation/plate-1/screws/cortices
           """)
   void counts_the_far_cortex_where_the_tip_reaches_it(String tip, String reads) {

@@ -30,6 +30,7 @@ class HostMeasuresTest {
           smoking              | {smoking: 'current'}                 | current fact
           smoking              | {smoking: 'unknown'}                 | unknown, ask findings/host/smoking
           diabetes             | {diabetes: 'no'}                     | no fact
+          diabetes             | {diabetes: 'unknown'}                | unknown, ask findings/host/diabetes
           bone-slowing-drug    | {drugs: ['nsaid', 'anticoagulant']}  | yes fact
           bone-slowing-drug    | {drugs: ['bisphosphonate']}          | no fact
           bone-slowing-drug    | {drugs: []}                          | no fact
@@ -62,10 +63,57 @@ class HostMeasuresTest {
           {ageYears: 40, heightCm: 160, weightKg: 45}               | yes fact
           {ageYears: {min: 60, max: 75}}                            | no or yes fact, ask patient/ageYears
           {ageYears: null}                                          | no or yes fact, ask patient/ageYears
+          {ageYears: {min: 60, max: 70}}                            | no or yes fact, ask patient/ageYears
+          {ageYears: {min: 60, max: 69}}                            | no fact
+          # 74 / 2² = 18.5
+          {ageYears: 40, heightCm: 200, weightKg: 74}               | no fact
+          {ageYears: 40, heightCm: 200, weightKg: 73}               | yes fact
+          {ageYears: 40, heightCm: 200, weightKg: {min: 73, max: 74}} | no or yes fact, ask patient/weightKg
+          {ageYears: 40, heightCm: {min: 190, max: 201}, weightKg: 74} | no or yes fact, ask patient/weightKg
+          {ageYears: null, heightCm: 200, weightKg: {min: 73, max: 74}} | no or yes fact, ask patient/ageYears and patient/weightKg
           """)
   void find_a_reason_to_look_at_nutrition(String patient, String reads) {
     assertThat(Taken.of("malnutrition-risk", CaseText.plated().at("/patient", patient)))
         .isEqualTo(reads);
+  }
+
+  @Test
+  void two_operations_before_are_a_reason_to_look_at_nutrition() {
+    CaseText text = CaseText.plated().redone("plate-bent");
+    assertThat(Taken.of("malnutrition-risk", text)).isEqualTo("no fact");
+    CaseText twice =
+        CaseText.of(
+            text.toString().replace("],\"plans\"", ",{\"id\":\"op-2\",\"day\":230}],\"plans\""));
+    assertThat(Taken.of("malnutrition-risk", twice, "op-2")).isEqualTo("no fact");
+    assertThat(Taken.of("malnutrition-risk", twice)).isEqualTo("yes fact");
+  }
+
+  @Test
+  void days_without_smoking_are_a_range_where_either_day_is_one() {
+    CaseText text = host("{smoking: 'stopped', smokingStoppedDay: {min: 0, max: 1}}");
+    assertThat(Taken.of("smoke-free-days", text))
+        .isEqualTo("1–2 fact, ask findings/host/smokingStoppedDay");
+    assertThat(Taken.of("smoke-free-days", text.at("/operations/0", "{day: {min: 2, max: 4}}")))
+        .isEqualTo("1–4 fact, ask findings/host/smokingStoppedDay");
+  }
+
+  @ParameterizedTest(name = "{0}: {1}")
+  @CsvSource({
+    "vitamin-d, 'What is the 25-hydroxy vitamin D, in ng/mL?'",
+    "albumin, 'What is the albumin, in g/L?'",
+    "hba1c, 'What is the long-term blood sugar (HbA1c), in percent?'",
+    "radiation-dose, 'Was the site irradiated, and with how many Gy (0 for not)?'",
+    "smoking, 'Does the patient smoke: never, stopped, current?'",
+    "diabetes, Has the patient diabetes?",
+    "tumour-suspected, Is there any suspicion of a tumour at the site?"
+  })
+  void ask_for_their_own_value_with_its_unit(String measure, String question) {
+    assertThat(
+            Taken.reading(measure, Taken.subject(host("{}").file(), "op-1"))
+                .missing()
+                .get(0)
+                .question())
+        .isEqualTo(question);
   }
 
   @ParameterizedTest(name = "{0}: {1} reads {2}")

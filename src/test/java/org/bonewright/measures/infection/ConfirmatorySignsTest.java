@@ -34,6 +34,7 @@ class ConfirmatorySignsTest {
           pus: 'present'                                              | 1 fact
           samples: {taken: 5, sameOrganism: 2}                        | 1 fact
           samples: {taken: 5, sameOrganism: 1}                        | 0 fact
+          samples: {taken: 2, sameOrganism: 2}                        | 1 fact
           histology: 'neutrophils-above-5'                            | 1 fact
           histology: 'organisms'                                      | 1 fact
           sinus: 'present', pus: 'present', histology: 'organisms'    | 3 fact
@@ -59,6 +60,17 @@ class ConfirmatorySignsTest {
             "0–5 fact, ask findings before op-1/sinus and findings before op-1/woundBreakdown"
                 + " and findings before op-1/pus and findings before op-1/samples"
                 + " and findings before op-1/histology");
+  }
+
+  @Test
+  void are_named_or_said_to_be_none() {
+    CaseText both = signs("pus: 'present', histology: 'organisms'");
+    assertThat(working(both)).isEqualTo("pus, histology");
+    assertThat(working(signs(""))).isEqualTo("none recorded");
+  }
+
+  private static String working(CaseText text) {
+    return Taken.reading("confirmatory-signs", Taken.subject(text.file(), "op-1")).working();
   }
 
   @Nested
@@ -110,6 +122,59 @@ class ConfirmatorySignsTest {
                       "/operations/0",
                       "{infectionCare: {debridement: 'yes', antibioticWeeks: 6}}")))
           .isEqualTo("0 fact");
+    }
+
+    /** Pus on one day, none on day 190, and an operation on day 100 that may have dealt with it. */
+    private static String caredFor(int pusDay, String operation) {
+      CaseText text =
+          signs("")
+              .redone("plate-bent")
+              .at("/operations/0", "{day: 100}")
+              .at("/operations/0", operation)
+              .with(
+                  "{findings: [{day: 1, infection: {"
+                      + CLEAN
+                      + "}}, {day: "
+                      + pusDay
+                      + ", infection: {pus: 'present'}}, {day: 190, infection: {pus: 'absent'}}]}");
+      return Taken.of("confirmatory-signs", text);
+    }
+
+    @Test
+    void an_operation_clears_what_was_seen_up_to_its_own_day_and_nothing_later() {
+      String care = "{infectionCare: {debridement: 'yes', antibioticWeeks: 6}}";
+      assertThat(caredFor(99, care)).isEqualTo("0 fact");
+      assertThat(caredFor(100, care)).isEqualTo("0 fact");
+      assertThat(caredFor(101, care)).isEqualTo("1 fact");
+    }
+
+    @Test
+    void an_operation_without_a_day_clears_nothing() {
+      assertThat(
+              caredFor(99, "{day: null, infectionCare: {debridement: 'yes', antibioticWeeks: 6}}"))
+          .isEqualTo("1 fact");
+    }
+
+    @Test
+    void debridement_without_antibiotics_that_were_surely_given_clears_nothing() {
+      assertThat(caredFor(99, "{infectionCare: {debridement: 'yes', antibioticWeeks: 0}}"))
+          .isEqualTo("1 fact");
+      assertThat(
+              caredFor(
+                  99, "{infectionCare: {debridement: 'yes', antibioticWeeks: {min: 0, max: 6}}}"))
+          .isEqualTo("1 fact");
+    }
+
+    @Test
+    void a_failure_by_infection_counts_until_an_operation_deals_with_it() {
+      CaseText text =
+          signs("")
+              .redone("infection")
+              .with(
+                  "{plans: [{id: 'plan-a', stages: [{id: 'stage-1', infectionCare: {debridement:"
+                      + " 'yes', antibioticWeeks: 6}}, {id: 'stage-2'}]}]}");
+      assertThat(Taken.of("confirmatory-signs", text, "plan-a/stage-1")).isEqualTo("1 fact");
+      assertThat(Taken.of("confirmatory-signs", text, "plan-a/stage-2")).isEqualTo("0 fact");
     }
 
     @Test

@@ -45,6 +45,14 @@ class InfectionStateTest {
           periostealBone: 'present'                 | suspected fact
           crpMgL: 10                                | none fact
           crpMgL: 11                                | suspected fact
+          crpMgL: {min: 6, max: 10}                 | none fact
+          crpMgL: {min: 10, max: 11}                | none or suspected fact, ask findings/infection/crpMgL
+          lysis: 'unknown'                          | none or suspected fact, ask findings/infection/lysis
+          samples: {taken: 0}                       | none fact
+          samples: {taken: 1, sameOrganism: 1}      | suspected fact
+          samples: {taken: 1, sameOrganism: null}   | none or suspected fact, ask findings/infection/samples
+          samples: {taken: 1, sameOrganism: {min: 0, max: 1}} | none or suspected fact, ask findings/infection/samples
+          samples: null, pus: 'present'             | confirmed fact
           esrMmH: 31                                | suspected fact
           whiteCellsG9L: 12                         | suspected fact
           samples: {taken: 5, sameOrganism: 1}      | suspected fact
@@ -77,6 +85,53 @@ class InfectionStateTest {
   }
 
   @Test
+  void lysis_after_a_failure_whose_mode_is_not_told_leaves_it_open() {
+    CaseText text =
+        signs("plate-bent", "lysis: 'present'").at("/operations/0/outcome", "{mode: null}");
+    assertThat(state(text)).isEqualTo("none or suspected fact, ask findings/infection/lysis");
+  }
+
+  @Test
+  void a_fixator_before_heightens_it() {
+    CaseText pins =
+        signs("plate-bent", "")
+            .at("/operations/0", "{fixation: [{id: 'f', kind: 'external-fixator'}]}");
+    assertThat(state(pins)).isEqualTo("heightened fact");
+  }
+
+  @Test
+  void an_operation_that_does_not_say_what_it_put_in_may_have_used_a_fixator() {
+    CaseText silent = signs("plate-bent", "").at("/operations/0", "{fixation: null}");
+    assertThat(state(silent)).isEqualTo("heightened or none fact, ask operations/fixation");
+  }
+
+  @Test
+  void a_grade_of_the_injury_that_is_not_told_may_heighten_it() {
+    CaseText silent = signs("plate-bent", "").with("{injury: {openGrade: null}}");
+    assertThat(state(silent)).isEqualTo("heightened or none fact, ask injury/openGrade");
+  }
+
+  @Test
+  void a_second_operation_before_heightens_it() {
+    CaseText text =
+        signs("plate-bent", "")
+            .with("{plans: [{id: 'plan-a', stages: [{id: 'stage-1'}, {id: 'stage-2'}]}]}");
+    assertThat(Taken.of("infection-state", text, "plan-a/stage-1")).isEqualTo("none fact");
+    assertThat(Taken.of("infection-state", text, "plan-a/stage-2")).isEqualTo("heightened fact");
+  }
+
+  @Test
+  void discharge_that_has_dried_up_heightens_it() {
+    CaseText text =
+        signs("plate-bent", "")
+            .with(
+                "{findings: [{day: 60, infection: {discharge: 'present'}}, {day: 210, infection: {"
+                    + CLEAN
+                    + "}}]}");
+    assertThat(state(text)).isEqualTo("heightened fact");
+  }
+
+  @Test
   void history_alone_heightens_it() {
     CaseText open = signs("plate-bent", "").with("{injury: {openGrade: 'ii'}}");
     assertThat(state(open)).isEqualTo("heightened fact");
@@ -86,37 +141,5 @@ class InfectionStateTest {
   @Test
   void a_closed_injury_without_an_earlier_implant_has_none() {
     assertThat(state(CaseText.plated())).isEqualTo("none fact");
-  }
-
-  @Test
-  void work_up_needs_a_fresh_marker_and_negative_samples() {
-    CaseText text = signs("plate-bent", "");
-    assertThat(Taken.of("infection-worked-up", text)).isEqualTo("yes fact");
-    assertThat(
-            Taken.of(
-                "infection-worked-up", signs("plate-bent", "samples: {taken: 1, sameOrganism: 0}")))
-        .isEqualTo("no fact");
-    // last CRP on day 210, latest finding on day 241: 31 days
-    CaseText old =
-        text.with("{findings: [{day: 210, infection: {" + CLEAN + "}}, {day: 241, pain: 2}]}");
-    assertThat(Taken.of("infection-worked-up", old)).isEqualTo("no fact");
-  }
-
-  @Test
-  void or_sampling_with_a_result_path_ahead_of_graft_and_metal() {
-    CaseText text =
-        signs("plate-bent", "samples: {taken: 0}")
-            .at(
-                "/plans/0",
-                "{resultPath: 'team', stages: [{id: 'a', samples: {deepSamples: 5}}, {id: 'b',"
-                    + " biology: [{kind: 'reamer-graft'}]}]}");
-    assertThat(Taken.of("infection-worked-up", text)).isEqualTo("yes fact");
-    assertThat(Taken.of("infection-worked-up", text.without("/plans/0/resultPath")))
-        .isEqualTo("no fact");
-    assertThat(
-            Taken.of(
-                "infection-worked-up",
-                text.at("/plans/0/stages/0", "{biology: [{kind: 'allograft'}]}")))
-        .isEqualTo("no fact");
   }
 }

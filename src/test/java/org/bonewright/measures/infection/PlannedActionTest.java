@@ -24,6 +24,24 @@ class PlannedActionTest {
     return CaseText.plated().redone("infection").at("/plans/0", "{stages: [" + list + "]}");
   }
 
+  @ParameterizedTest(name = "{0}, {1}: {2}")
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '"',
+      textBlock =
+          """
+          deep-samples      | samples: {deepSamples: 5}                   | as stated
+          deep-samples      | samples: null                               | no sampling planned
+          histology-sample  | samples: {deepSamples: 5, histology: 'no'}  | stated as not taken
+          histology-sample  | samples: {deepSamples: 5}                   | no histology planned
+          """)
+  void tells_what_a_plan_rules_out_from_what_it_leaves_out(
+      String measure, String samples, String working) {
+    CaseText text = plan(samples);
+    assertThat(Taken.reading(measure, Taken.subject(text.file(), "plan-a")).working())
+        .isEqualTo(working);
+  }
+
   @Nested
   class DeepSamples {
 
@@ -134,6 +152,8 @@ class PlannedActionTest {
             samples: {deepSamples: 5}                         | yes                               | yes
             infectionCare: {debridement: 'no'}                | no                                | no
             samples: {deepSamples: 0}                         | no                                | no
+            samples: {deepSamples: 1}                         | yes                               | yes
+            samples: {deepSamples: {min: 0, max: 1}}          | unknown                           | unknown
             infectionCare: {antibioticWeeks: 0}               | no                                | no
             infectionCare: {debridement: 'unknown'}           | unknown                           | unknown
             samples: {deepSamples: {min: 0, max: 5}}          | unknown                           | unknown

@@ -74,6 +74,10 @@ class LagScrewTest {
           atMm: 176, exitMm: 182, diameterMm: 3.5 | 2 fact
           # 12 / 8
           atMm: 176, exitMm: 182, diameterMm: 4.5 | 1.5 fact
+          # 12 / 5 of a head of 5 up to a thread of 3, of 6 up to one of 4
+          atMm: 176, exitMm: 182, diameterMm: 3   | 2.4 fact
+          atMm: 176, exitMm: 182, diameterMm: 4   | 2 fact
+          atMm: 176, exitMm: 182, diameterMm: 4.1 | 1.5 fact
           # towards it: 182 - 170 = 12 and 190 - 176 = 14
           atMm: 182, exitMm: 176, diameterMm: 3.5 | 2 fact
           # straight across: 5 mm to one end and 15 to the other, which of them is not told

@@ -153,6 +153,21 @@ class NerveMeasuresTest {
   }
 
   @Test
+  void count_the_nerve_that_works_worst_as_last_found_whatever_the_order_of_the_findings() {
+    CaseText text =
+        PLANNED
+            .at("/injury", "{nerve: " + radial("intact") + "}")
+            .at(
+                "",
+                "{findings: [{day: 190, nerve: "
+                    + radial("recovering")
+                    + "}, {day: 10, nerve: "
+                    + radial("complete-palsy")
+                    + "}, {day: 180, nerve: {name: 'ulnar', function: 'intact'}}]}");
+    assertThat(Taken.of("nerve-palsy", text)).isEqualTo("recovering fact");
+  }
+
+  @Test
   void take_the_palsy_of_an_injury_never_operated_on_for_an_old_one() {
     CaseText text =
         DONE.at("/injury", "{nerve: " + radial("complete-palsy") + "}")

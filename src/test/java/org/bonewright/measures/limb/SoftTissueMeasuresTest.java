@@ -137,15 +137,64 @@ class SoftTissueMeasuresTest {
           {bone: {name: 'humerus'}}  | {skin: 'intact', host: {diabetes: 'yes', smoking: 'never'}}  | yes fact
           {bone: {name: 'humerus'}}  | {skin: 'open', host: {diabetes: 'no', smoking: 'never'}}     | yes fact
           {bone: {name: 'humerus'}}  | {skin: 'intact', infection: {discharge: 'present'}, host: {diabetes: 'no', smoking: 'never'}} | yes fact
+          {bone: {name: 'humerus'}}  | {skin: 'intact', infection: {sinus: 'present'}, host: {diabetes: 'no', smoking: 'never'}} | yes fact
+          {bone: {name: 'humerus'}}  | {skin: 'intact', infection: {woundBreakdown: 'present'}, host: {diabetes: 'no', smoking: 'never'}} | yes fact
+          {bone: {name: 'humerus'}}  | {skin: 'intact', infection: {discharge: 'absent', sinus: 'not-done'}, host: {diabetes: 'no', smoking: 'never'}} | no fact
+          {bone: {name: 'humerus'}}  | {skin: 'intact', host: {diabetes: 'unknown', smoking: 'never'}} | no or yes fact, ask findings/host/diabetes
           {bone: {name: 'humerus'}}  | {skin: 'intact', host: {diabetes: 'no', smoking: 'unknown'}} | no or yes fact, ask findings/host/smoking
           {bone: {name: 'humerus'}}  | {host: {smoking: 'never'}} | no or yes fact, ask findings/skin and findings/host/diabetes
           {bone: {name: 'femur'}, patient: {ageYears: 60}}    | {skin: 'intact', host: {diabetes: 'no', smoking: 'never'}} | yes fact
           {bone: {name: 'femur'}, patient: {ageYears: 59}}    | {skin: 'intact', host: {diabetes: 'no', smoking: 'never'}} | no fact
+          {bone: {name: 'femur'}, patient: {ageYears: {min: 55, max: 60}}} | {skin: 'intact', host: {diabetes: 'no', smoking: 'never'}} | no or yes fact, ask patient/ageYears
           {bone: {name: 'femur'}, patient: {ageYears: {min: 55, max: 65}}} | {skin: 'intact', host: {diabetes: 'no', smoking: 'never'}} | no or yes fact, ask patient/ageYears
           """)
   void find_a_reason_to_look_at_skin_and_blood_flow(String file, String found, String reads) {
     CaseText text =
         CaseText.plated().with(file).with("{findings: [{day: 1}]}").at("/findings/0", found);
     assertThat(Taken.of("limb-at-risk", text)).isEqualTo(reads);
+  }
+
+  @Test
+  void a_wound_that_discharged_counts_until_it_was_looked_at_again() {
+    String clear = "host: {diabetes: 'no', smoking: 'never'}, skin: 'intact'";
+    String twice =
+        "{findings: [{day: 1, infection: {discharge: 'present'}, %s}, {day: 2, infection: {%s}}]}";
+    CaseText text = CaseText.plated().with("{bone: {name: 'humerus'}}");
+    assertThat(Taken.of("limb-at-risk", text.with(twice.formatted(clear, "crpMgL: 4"))))
+        .isEqualTo("yes fact");
+    assertThat(Taken.of("limb-at-risk", text.with(twice.formatted(clear, "discharge: 'absent'"))))
+        .isEqualTo("no fact");
+  }
+
+  @Test
+  void an_operation_without_a_day_may_have_stripped_within_the_year() {
+    CaseText text =
+        planned("{strippedPercent: 40, day: null}", "{strippedPercent: 30}")
+            .at("", "{findings: [{day: 190, pain: 3}]}");
+    assertThat(Taken.of("stripped-in-a-year", text))
+        .isEqualTo("30–70 fact, ask op-1/strippedPercent");
+    assertThat(
+            Taken.reading("stripped-in-a-year", Taken.subject(text.file(), "plan-a"))
+                .missing()
+                .get(0)
+                .question())
+        .isEqualTo("What share of the circumference was stripped in op-1, and when?");
+  }
+
+  @Test
+  void a_plan_without_findings_counts_back_from_the_last_operation() {
+    CaseText text = planned("{strippedPercent: 40}", "{strippedPercent: 30}");
+    assertThat(Taken.of("stripped-in-a-year", text.with("{findings: []}"))).isEqualTo("70 fact");
+  }
+
+  @Test
+  void an_operation_of_the_past_counts_back_from_its_own_day() {
+    String second =
+        "],\"plans\"".replace("]", ",{\"id\":\"op-2\",\"day\":%d,\"strippedPercent\":30}]");
+    String text = planned("{strippedPercent: 40}", "{}").toString();
+    CaseText within = CaseText.of(text.replace("],\"plans\"", second.formatted(367)));
+    CaseText beyond = CaseText.of(text.replace("],\"plans\"", second.formatted(368)));
+    assertThat(Taken.of("stripped-in-a-year", within, "op-2")).isEqualTo("70 fact");
+    assertThat(Taken.of("stripped-in-a-year", beyond, "op-2")).isEqualTo("30 fact");
   }
 }

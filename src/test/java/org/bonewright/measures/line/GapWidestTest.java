@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.bonewright.casefile.CaseText;
 import org.bonewright.measures.Taken;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -28,5 +29,12 @@ class GapWidestTest {
   void is_the_wider_of_the_two_gaps(String gaps, String reads) {
     CaseText text = CaseText.plated().at("/operations/0/reduction", "{" + gaps + "}");
     assertThat(Taken.of("gap-widest", text)).isEqualTo(reads);
+  }
+
+  @Test
+  void both_gaps_are_told() {
+    CaseText text = CaseText.plated().at("/operations/0/reduction", "{gapNearMm: null}");
+    assertThat(Taken.reading("gap-widest", Taken.subject(text.file(), "op-1")).working())
+        .isEqualTo("near not stated, far 1 mm");
   }
 }

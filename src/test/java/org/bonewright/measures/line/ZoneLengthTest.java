@@ -41,8 +41,31 @@ class ZoneLengthTest {
         .isEqualTo("21.6–31.9 assumed, ask bone/sections");
   }
 
+  @Test
+  void a_line_shorter_than_the_bone_is_thick_says_why_it_counts_as_longer() {
+    assertThat(working(injury("zone: {fromMm: 179, toMm: 181}")))
+        .isEqualTo("2 mm along the axis, counted as at least the outer diameter of 24 mm");
+    assertThat(working(injury("pattern: 'spiral', zone: {fromMm: 150, toMm: 210}")))
+        .isEqualTo("zone stated");
+  }
+
+  private static String working(CaseText text) {
+    return Taken.reading("zone-length", Taken.subject(text.file(), "op-1")).working();
+  }
+
   @Nested
   class NotStated {
+
+    @Test
+    void a_line_found_to_be_transverse_later_on_counts_as_thick_as_the_bone_whatever_the_holes() {
+      CaseText text =
+          injury("pattern: 'wedge', zone: null")
+              .at("/operations/0/fixation/0", "{place: {zoneBetweenHoles: [3, 8]}}")
+              .redone("plate-bent")
+              .with("{findings: [{day: 150, pattern: 'transverse'}]}");
+      assertThat(Taken.of("zone-length", text))
+          .isEqualTo("21.6–26.4 assumed, ask injury/zone and bone/sections");
+    }
 
     @ParameterizedTest(name = "{0}: {1}")
     @CsvSource(

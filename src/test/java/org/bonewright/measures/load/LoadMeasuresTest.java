@@ -193,6 +193,47 @@ class LoadMeasuresTest {
     }
 
     @Test
+    void says_whether_no_limit_was_given_or_none_is_planned_and_how_an_arm_bears_one() {
+      assertThat(only(PERMITTED.of(scene(done("femur", "74", "[]")))).basis())
+          .isEqualTo("no load limit given; body weight 74 kg");
+      CaseText plan =
+          done("femur", "74", "[]")
+              .with(
+                  "{plans: [{id: 'plan-a', stages: [{id: 'stage-1', fixation: [],"
+                      + " aftercare: {load: []}}]}]}");
+      assertThat(only(PERMITTED.of(scene(plan))).basis())
+          .isEqualTo("no load limit planned; body weight 74 kg");
+      // an arm bears its load whatever the body weighs
+      assertThat(only(PERMITTED.of(scene(limited("humerus", "74", "11")))).basis())
+          .isEqualTo(
+              "limit of 11 kg; in a straight line from light use at 2 kg to full use at 20 kg (our"
+                  + " convention)");
+    }
+
+    @Test
+    void counts_a_limit_that_begins_before_six_weeks_are_over_and_none_that_begins_then() {
+      String steps = "[{untilDay: %d, limitKg: 20}, {untilDay: 84, limitKg: 74}]";
+      span(
+          only(PERMITTED.of(scene(done("femur", "74", steps.formatted(42))))).pressN(),
+          392.4,
+          608.22);
+      span(
+          only(PERMITTED.of(scene(done("femur", "74", steps.formatted(41))))).pressN(),
+          1814.85,
+          2250.41);
+    }
+
+    @Test
+    void is_told_in_words_with_its_units() {
+      LoadSpans spans =
+          new LoadSpans(
+              Dimension.assumed(300, 500, ""),
+              Dimension.assumed(10, 20, ""),
+              Dimension.assumed(5, 5, ""));
+      assertThat(spans.inWords()).isEqualTo("pressing 300–500 N, bending 10–20 N·m, torsion 5 N·m");
+    }
+
+    @Test
     void says_how_it_made_the_numbers() {
       LoadRange leg = only(PERMITTED.of(scene(limited("femur", "74", "20"))));
       assertThat(leg.basis())

@@ -22,6 +22,7 @@ class LineAtIsthmusTest {
           fromMm: 200, toMm: 241                                            | no fact
           fromMm: 60, toMm: 80                                              | no fact
           fromMm: {min: 110, max: 125}, toMm: {min: 140, max: 150}          | no or yes fact, ask injury/zone
+          fromMm: 200, toMm: {min: 235, max: 245}                           | no or yes fact, ask injury/zone
           fromMm: null, toMm: null, lengthMm: 20                            | unknown, ask injury/zone
           fromMm: 179, toMm: null                                           | unknown, ask injury/zone
           """)

@@ -201,6 +201,75 @@ class NailChangeTest {
   }
 
   @Test
+  void a_nail_locked_otherwise_and_bolts_of_one_plane_are_steps_left_out() {
+    String bolts =
+        "bolts: [{end: 'near', plane: 'lateral'}, {end: 'near', plane: 'lateral'}, {end: 'far',"
+            + " plane: 'lateral'}, {end: 'far', plane: 'lateral'}]}]}";
+    CaseText text =
+        exchange()
+            .at(
+                "/plans/0/stages/0",
+                "{approach: 'anterolateral', compression: {method: 'nail-backslap'},"
+                    + " biology: [{kind: 'autograft-cancellous'}]}")
+            .at(
+                "/plans/0/stages/0",
+                "{fixation: [{id: 'nail-1', kind: 'nail', outerMm: 12, locking: 'static', "
+                    + bolts);
+    assertThat(Taken.of("exchange-aids-missed", text)).isEqualTo("1 fact");
+    assertThat(
+            Taken.of(
+                "exchange-aids-missed",
+                text.at(
+                    "/plans/0/stages/0",
+                    "{fixation: [{id: 'nail-1', kind: 'nail', outerMm: 12, locking: 'dynamic', "
+                        + bolts)))
+        .isEqualTo("2 fact");
+    // a plan that does not name pressing leaves it out; an operation of the past may have done it
+    CaseText silent = text.at("/plans/0/stages/0", "{compression: null}");
+    assertThat(Taken.of("exchange-aids-missed", silent)).isEqualTo("2 fact");
+  }
+
+  @Test
+  void an_exchange_of_the_past_that_does_not_tell_of_pressing_may_have_pressed() {
+    CaseText twice =
+        exchange()
+            .with(
+                "{operations: ["
+                    + exchange().tree().at("/operations/0")
+                    + ", {id: 'op-2', day: 115, approach: 'anterolateral', biology: [{kind:"
+                    + " 'autograft-cancellous'}], fixation: [{id: 'nail-2', kind: 'nail', outerMm:"
+                    + " 12, locking: 'static', bolts: [{end: 'near', plane: 'lateral'}, {end:"
+                    + " 'near', plane: 'anterior'}, {end: 'far', plane: 'lateral'}, {end: 'far',"
+                    + " plane: 'lateral'}]}]}]}");
+    assertThat(Taken.of("exchange-aids-missed", twice, "op-2"))
+        .isEqualTo("0–1 fact, ask op-2/compression/method");
+  }
+
+  @Test
+  void a_new_nail_of_unknown_size_is_asked_about_in_the_plan() {
+    CaseText text = exchange().without("/plans/0/stages/0/fixation/0/outerMm");
+    assertThat(Taken.of("nail-diameter-gain", text))
+        .isEqualTo("unknown, ask plan-a/stage-1/fixation/nail-1/outerMm");
+    assertThat(Taken.of("nail-diameter-gain", text.without("/operations/0/fixation/0/outerMm")))
+        .isEqualTo(
+            "unknown, ask op-1/fixation/nail-1/outerMm and"
+                + " plan-a/stage-1/fixation/nail-1/outerMm");
+  }
+
+  @Test
+  void conditions_for_an_exchange_that_are_missed_are_named() {
+    CaseText atrophic =
+        exchange()
+            .at("/operations/0/fixation/0", "{outerMm: 9}")
+            .at("/findings/0", "{vitality: 'atrophic'}")
+            .at("/plans/0/stages/0", "{biology: []}");
+    assertThat(
+            Taken.reading("exchange-conditions-missed", Taken.subject(atrophic.file(), "plan-a"))
+                .working())
+        .isEqualTo("atrophic without graft");
+  }
+
+  @Test
   void taking_bolts_out_is_judged_by_its_conditions() {
     // (114 - 2) / 7 = 16 weeks; the line at 180 of 360 mm leaves the far fragment as long
     assertThat(Taken.of("weeks-nailing-to-dynamisation", boltsOut("[3, 4]"))).isEqualTo("16 fact");

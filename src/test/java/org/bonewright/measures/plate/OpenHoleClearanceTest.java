@@ -37,6 +37,13 @@ class OpenHoleClearanceTest {
   }
 
   @Test
+  void the_nearest_hole_is_named() {
+    // holes 2, 4, 7 and 9 are open; 7 lies 24 off, 4 by 24 too: the first of the nearest
+    assertThat(Taken.reading(ID, Taken.subject(measured().file(), "op-1")).working())
+        .isEqualTo("hole 4, its place read off");
+  }
+
+  @Test
   void a_plug_closes_a_hole() {
     // holes 4 and 7 plugged: the next are 2 and 9, 56 mm off: 56 - 2.25 - 0.5
     assertThat(Taken.of(ID, measured().at(PLATE, "{plugged: [4, 7]}"))).isEqualTo("53.25 assumed");

@@ -53,6 +53,75 @@ class PlateEndToRiserTest {
   }
 
   @Test
+  void an_overlap_beyond_the_far_end_counts_by_its_length() {
+    // 260 - 200
+    assertThat(Taken.of(ID, beside(200, 350))).isEqualTo("2.5 assumed");
+    assertThat(Taken.of(FIXED, beside(200, 350))).isEqualTo("yes fact");
+    assertThat(Taken.of(FIXED, beside(255, 350))).isEqualTo("no fact");
+  }
+
+  @Test
+  void ends_that_touch_lie_no_diameter_apart_and_are_held_by_nothing() {
+    assertThat(Taken.of(ID, beside(260, 350))).isEqualTo("0 assumed");
+    assertThat(Taken.of(ID, beside(0, 100))).isEqualTo("0 assumed");
+    assertThat(Taken.of(FIXED, beside(260, 350))).isEqualTo("no fact");
+  }
+
+  @Test
+  void an_end_that_may_lie_on_either_side_of_the_plates_end_gives_a_range() {
+    CaseText text = ranged("{min: 255, max: 270}", "350");
+    // 5 mm of overlap to 10 mm of gap
+    assertThat(Taken.of(ID, text)).startsWith("0–0.417 assumed");
+    assertThat(Taken.of(FIXED, text)).startsWith("no or yes fact");
+    // reaches 10 mm beyond the near end with 72 mm shared, or begins 10 mm within
+    assertThat(Taken.of(ID, ranged("{min: 90, max: 110}", "172"))).startsWith("0–3 assumed");
+  }
+
+  private static CaseText ranged(String from, String to) {
+    return with()
+        .at("/bone", "{otherImplants: [{what: 'stem', fromMm: %s, toMm: %s}]}".formatted(from, to));
+  }
+
+  @Test
+  void a_level_of_other_metal_that_is_a_range_is_asked_for() {
+    assertThat(Taken.of(ID, ranged("{min: 284, max: 290}", "350"))).contains("bone/otherImplants");
+    assertThat(Taken.of(ID, ranged("0", "{min: 30, max: 40}"))).contains("bone/otherImplants");
+    // the nail makes it a range, not the stem, whose levels are exact
+    CaseText exact =
+        with(", {id: 'nail-1', kind: 'nail', entry: 'retrograde', lengthMm: 80}")
+            .at("/bone", "{lengthMm: 394, otherImplants: [{what: 'stem', fromMm: 0, toMm: 10}]}");
+    assertThat(Taken.of(ID, exact)).contains("nail-1").doesNotContain("otherImplants");
+  }
+
+  @Test
+  void a_distance_is_counted_in_diameters_of_the_bone_at_that_end_of_the_plate() {
+    String cone = "{sections: [{atMm: 100, outerMm: 20}, {atMm: 260, outerMm: 28}]}";
+    assertThat(Taken.of(ID, beside(288, 350).at("/bone", cone))).isEqualTo("1 assumed");
+    assertThat(Taken.of(ID, beside(0, 60).at("/bone", cone))).isEqualTo("2 assumed");
+    // an overlap of 56 in diameters of 20 to 28
+    assertThat(Taken.of(ID, beside(0, 156).at("/bone", cone))).startsWith("2–2.8 assumed");
+  }
+
+  @Test
+  void a_cerclage_holds_the_plate_only_where_the_plate_lies() {
+    String stem = "{otherImplants: [{what: 'stem', fromMm: 0, toMm: 105}]}";
+    String cable = ", {id: 'cable-1', kind: 'cerclage', atMm: [%s]}";
+    assertThat(Taken.of(FIXED, with(cable.formatted("50")).at("/bone", stem))).isEqualTo("no fact");
+    assertThat(Taken.of(FIXED, with(cable.formatted("105")).at("/bone", stem)))
+        .isEqualTo("yes fact");
+    assertThat(Taken.of(FIXED, with(cable.formatted("106")).at("/bone", stem)))
+        .isEqualTo("no fact");
+    assertThat(Taken.of(FIXED, with(cable.formatted("{min: 98, max: 102}")).at("/bone", stem)))
+        .startsWith("no or yes fact");
+  }
+
+  @Test
+  void metal_that_begins_at_the_plates_end_is_as_safe_as_nothing_beyond_it() {
+    assertThat(Taken.of(ID, beside(100, 172))).isEqualTo("0 assumed");
+    assertThat(Taken.of(ID, beside(200, 260))).isEqualTo("0 assumed");
+  }
+
+  @Test
   void metal_under_the_plate_counts_by_its_end_nearer_to_a_plate_end() {
     // 148 - 100 and 260 - 200
     assertThat(Taken.of(ID, beside(148, 200))).isEqualTo("2 assumed");

@@ -68,6 +68,21 @@ class PlateFamilyFitTest {
         .isEqualTo("right or soft fact, ask op-1/fixation/plate-2/surface");
   }
 
+  @ParameterizedTest(name = "surfaces {0} degrees apart: {1}")
+  @CsvSource({"59, light fact", "60, right fact", "120, right fact", "121, light fact"})
+  void a_right_angle_is_one_of_60_to_120_degrees(int degrees, String fit) {
+    String other = ", surface: " + degrees;
+    assertThat(Taken.of(ID, pair("humerus", "small-fragment", ", surface: 0", other)))
+        .isEqualTo(fit);
+  }
+
+  @Test
+  void the_size_of_each_plate_is_told() {
+    CaseText text = pair("tibia", "small-fragment", "", "");
+    assertThat(Taken.reading(ID, Taken.subject(text.file(), "op-1")).working())
+        .contains("small fragment");
+  }
+
   @Test
   void a_pattern_that_is_not_told_leaves_a_reconstruction_plate_open() {
     CaseText text =
@@ -83,6 +98,24 @@ class PlateFamilyFitTest {
     assertThat(Taken.of(ID, CaseText.plated().at(PLATE, "{family: null}")))
         .isEqualTo("unknown, ask op-1/fixation/plate-1/family");
     assertThat(Taken.of(ID, CaseText.nailed())).isEqualTo("none: no plate in place");
+  }
+
+  @Test
+  void a_plate_that_did_not_fail_did_not_give_way_and_one_of_unknown_end_may_have() {
+    String id = "plate-family-failed-before";
+    CaseText bent = CaseText.plated().redone("plate-bent");
+    assertThat(Taken.of(id, bent.at("/operations/0", "{outcome: {result: 'united', mode: null}}")))
+        .isEqualTo("no fact");
+    assertThat(Taken.of(id, bent.at("/operations/0", "{outcome: {result: 'unknown', mode: null}}")))
+        .isEqualTo("no or yes fact, ask op-1/outcome/mode");
+  }
+
+  @Test
+  void a_plate_of_now_without_a_size_may_be_one_that_gave_way() {
+    CaseText text =
+        CaseText.plated().redone("plate-bent").at("/plans/0/stages/0/fixation/0", "{family: null}");
+    assertThat(Taken.of("plate-family-failed-before", text))
+        .isEqualTo("no or yes fact, ask op-1/fixation/family");
   }
 
   @Test

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.bonewright.casefile.CaseText;
 import org.bonewright.measures.Taken;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Holes 16 mm apart; with hole 1 at 108 mm, holes 5 and 6 lie 8 mm from the middle of the line. */
 class ScrewToLineTest {
@@ -53,6 +55,45 @@ class ScrewToLineTest {
     assertThat(Taken.of(ID, text)).isEqualTo("19 fact");
     assertThat(Taken.of("screw-system", text)).isEqualTo("large fact");
     assertThat(Taken.of("screws-outside-zone", text)).isEqualTo("2 fact");
+  }
+
+  @ParameterizedTest(name = "pin at {0}: {1}")
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          # the zone lies from 179 to 181 mm; pins at 150, 210 and 220 are clear of it
+          178                  | 2 fact
+          179                  | 1 fact
+          180                  | 1 fact
+          181                  | 1 fact
+          182                  | 1 fact
+          {min: 175, max: 178} | 2 fact
+          {min: 178, max: 180} | unknown, ask op-1/fixation/fixator-1/pins
+          {min: 180, max: 182} | unknown, ask op-1/fixation/fixator-1/pins
+          """)
+  void a_pin_in_the_zone_or_on_its_edge_is_on_neither_side(String pin, String reads) {
+    assertThat(
+            Taken.of(
+                "screws-outside-zone",
+                fixator("[{atMm: 150}, {atMm: 210}, {atMm: 220}, {atMm: " + pin + "}]")))
+        .isEqualTo(reads);
+  }
+
+  @ParameterizedTest(name = "pin at {0}: {1}")
+  @CsvSource({"178, 1 fact", "180, 1 fact", "181, 1 fact", "182, 2 fact"})
+  void a_pin_beyond_the_zone_is_on_its_far_side(String pin, String reads) {
+    assertThat(
+            Taken.of(
+                "screws-outside-zone",
+                fixator("[{atMm: 130}, {atMm: 150}, {atMm: 210}, {atMm: " + pin + "}]")))
+        .isEqualTo(reads);
+  }
+
+  @Test
+  void a_pin_at_a_level_that_is_a_range_is_asked_for() {
+    assertThat(Taken.of(ID, fixator("[{atMm: {min: 150, max: 160}}, {atMm: 240}]")))
+        .isEqualTo("19–29 fact, ask op-1/fixation/fixator-1/pins");
   }
 
   @Test

@@ -31,6 +31,19 @@ class HeldOtherwiseTest {
   }
 
   @Test
+  void cerclage_of_an_earlier_operation_that_is_not_told_may_still_hold() {
+    CaseText text = Revised.turned().at("/operations/0", "{fixation: null}");
+    assertThat(Taken.of("cerclage-holds", text))
+        .isEqualTo("fragment or none or other fact, ask plan-a/stage-1/fixation");
+    assertThat(working(CaseText.plated())).isEqualTo("no cerclage recorded");
+    assertThat(working(wired(", holds: 'wedge'"))).isEqualTo("1 recorded");
+  }
+
+  private static String working(CaseText text) {
+    return Taken.reading("cerclage-holds", Taken.subject(text.file(), "op-1")).working();
+  }
+
+  @Test
   void a_side_is_bare_without_screw_bolt_or_pin() {
     assertThat(Taken.of("side-without-screw", CaseText.plated())).isEqualTo("no fact");
     assertThat(

@@ -62,6 +62,36 @@ class HoleMapTest {
   }
 
   @Test
+  void an_overlap_of_one_millimetre_may_come_from_the_film_and_no_more() {
+    String fresh = "{screws: [{at: [1], type: 'cortical', track: 'fresh'}], place: {firstHoleMm: ";
+    // 3.5 mm between middles, less 4.5
+    assertThat(Taken.of(ID, Revised.same().at(Revised.PLATE, fresh + "111.5}}")))
+        .isEqualTo("complete fact");
+    assertThat(Taken.of(ID, Revised.same().at(Revised.PLATE, fresh + "111.4}}")))
+        .isEqualTo("contradicted fact");
+    assertThat(working(Revised.same().at(Revised.PLATE, fresh + "111.4}}")))
+        .isEqualTo("stage-1/plate-1 hole 1");
+  }
+
+  private static String working(CaseText text) {
+    return Taken.reading(ID, Taken.subject(text.file(), "plan-a")).working();
+  }
+
+  @ParameterizedTest(name = "{0}: {1}")
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          {place: {firstHoleMm: {min: 103, max: 113}}}        | complete fact
+          {place: {firstHoleMm: {min: 102.9, max: 113}}}      | unknown, ask op-1/fixation/plate-1/place
+          {screws: [{at: [1], type: 'cortical', cortices: 2, diameterMm: {min: 4, max: 5}}]}   | complete fact
+          {screws: [{at: [1], type: 'cortical', cortices: 2, diameterMm: {min: 4, max: 5.1}}]} | unknown, ask op-1/fixation/plate-1/diameterMm
+          """)
+  void takes_a_level_to_ten_millimetres_and_a_diameter_to_one_as_known(String patch, String reads) {
+    assertThat(Taken.of(ID, Revised.turned().at(Revised.OLD_PLATE, patch))).isEqualTo(reads);
+  }
+
+  @Test
   void is_contradicted_by_an_old_hole_where_none_was_drilled() {
     String old = "{screws: [{at: [1, 10], type: 'cortical', track: 'old-hole'}]}";
     assertThat(Taken.of(ID, Revised.turned().at(Revised.PLATE, old)))

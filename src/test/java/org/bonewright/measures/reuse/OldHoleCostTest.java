@@ -59,6 +59,20 @@ class OldHoleCostTest {
 
   @Test
   void an_old_plate_of_unknown_level_may_cost_all_or_nothing() {
-    assertThat(Taken.of(LOST, Revised.unmapped())).startsWith("0–6 ");
+    assertThat(Taken.of(LOST, Revised.unmapped()))
+        .isEqualTo("0–6 fact, ask plan-a/stage-1/fixation/plate-1/screws/track");
+  }
+
+  @Test
+  void a_side_with_both_kinds_of_screws_is_counted_in_cortices() {
+    CaseText text =
+        Revised.same()
+            .at(Revised.OLD_PLATE, "{screws: [{at: [10], type: 'cortical', diameterMm: 5}]}")
+            .at(
+                Revised.PLATE,
+                "{screws: [{at: [3, 5, 8], type: 'cortical', cortices: 2}, {at: [10], type:"
+                    + " 'locking', cortices: 2, diameterMm: 5}]}");
+    assertThat(Taken.of(LOCKED, text)).isEqualTo("none: no such side loses hold to an old hole");
+    assertThat(Taken.of(LEFT, text)).startsWith("2 ");
   }
 }

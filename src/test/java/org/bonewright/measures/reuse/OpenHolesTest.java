@@ -53,6 +53,68 @@ class OpenHolesTest {
   }
 
   @Test
+  void a_hole_is_filled_where_its_middle_lies_within_the_new_screw() {
+    assertThat(left("110.25")).isEqualTo("0 fact");
+    assertThat(left("110.3")).isEqualTo("6 fact");
+    // 0 to 4 mm off
+    assertThat(left("{min: 108, max: 112}")).isEqualTo("0–6 fact, ask plan-a/stage-1/fixation");
+    // 2.25 mm off at the least, 2.3 or more
+    assertThat(left("{min: 110.25, max: 112}")).isEqualTo("0–6 fact, ask plan-a/stage-1/fixation");
+    assertThat(left("{min: 110.3, max: 112}")).isEqualTo("6 fact");
+  }
+
+  private static String left(String firstHole) {
+    return Taken.of(
+        "open-holes-left",
+        Revised.same().at(Revised.PLATE, "{place: {firstHoleMm: " + firstHole + "}}"));
+  }
+
+  @Test
+  void holes_opened_at_an_earlier_operation_are_taken_as_filled_in() {
+    CaseText text =
+        Revised.takenOut()
+            .with(
+                "{plans: [{id: 'plan-a', stages: [{id: 'stage-1', fixation: [], removed: [{of:"
+                    + " 'op-1/plate-1', holes: []}]}, {id: 'stage-2', fixation: []}]}]}");
+    assertThat(Taken.of("open-holes-left", text, "plan-a/stage-1")).isEqualTo("6 fact");
+    assertThat(Taken.of("open-holes-left", text, "plan-a/stage-2")).isEqualTo("0 fact");
+  }
+
+  @Test
+  void only_holes_beyond_the_same_end_and_on_the_same_side_are_in_one_line() {
+    // one plate medial with a screw at 108, one anterior with one at 112; both are taken out
+    String second =
+        "{id: 'plate-2', kind: 'plate', family: 'large-fragment-narrow', surface: '%s', holes: 10,"
+            + " place: {firstHoleMm: 112}, screws: [{at: [1], type: 'cortical', cortices: 2}]}";
+    String first =
+        "{id: 'plate-1', kind: 'plate', family: 'large-fragment-narrow', surface: 'medial', holes:"
+            + " 10, place: {firstHoleMm: 108}, screws: [{at: [1], type: 'cortical', cortices: 2}]},";
+    CaseText across =
+        Revised.shortened()
+            .at("/operations/0", "{fixation: [" + first + second.formatted("anterior") + "]}");
+    CaseText along =
+        Revised.shortened()
+            .at("/operations/0", "{fixation: [" + first + second.formatted("medial") + "]}");
+    assertThat(Taken.of("open-holes-beyond", across)).isEqualTo("2 fact");
+    assertThat(Taken.of("open-holes-in-line", across)).isEqualTo("1 fact");
+    assertThat(Taken.of("open-holes-in-line", along)).isEqualTo("2 fact");
+  }
+
+  @Test
+  void they_are_named() {
+    assertThat(working("open-holes-left", Revised.same())).isEqualTo("none");
+    assertThat(working("open-holes-left", Revised.turned()))
+        .isEqualTo("6 holes, op-1/plate-1 hole 1 to op-1/plate-1 hole 10");
+    CaseText one =
+        Revised.turned().at(Revised.OLD_PLATE, "{screws: [{at: [1], type: 'cortical'}]}");
+    assertThat(working("open-holes-left", one)).isEqualTo("op-1/plate-1 hole 1");
+  }
+
+  private static String working(String measure, CaseText text) {
+    return Taken.reading(measure, Taken.subject(text.file(), "plan-a")).working();
+  }
+
+  @Test
   void a_plate_that_stays_leaves_none() {
     CaseText text = Revised.turned().at("/plans/0/stages/0", "{removed: []}");
     assertThat(Taken.of("open-holes-left", text)).isEqualTo("0 fact");

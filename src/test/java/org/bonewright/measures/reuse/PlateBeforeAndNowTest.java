@@ -34,6 +34,42 @@ class PlateBeforeAndNowTest {
     }
 
     @Test
+    void is_a_range_where_the_place_of_the_new_plate_is_one() {
+      // 6 to 8 mm off, 6.75 is close
+      CaseText text =
+          Revised.same().at(Revised.PLATE, "{place: {firstHoleMm: {min: 114, max: 116}}}");
+      assertThat(Taken.of(ID, text))
+          .isEqualTo("0–100 fact, ask plan-a/stage-1/fixation/plate-1/place");
+      assertThat(Taken.reading(ID, Taken.subject(text.file(), "plan-a")).working())
+          .isEqualTo("0 to 6 of 6");
+      CaseText edge = Revised.same().at(Revised.PLATE, "{place: {firstHoleMm: 114.75}}");
+      assertThat(Taken.of(ID, edge)).isEqualTo("100 fact");
+      assertThat(Taken.reading(ID, Taken.subject(edge.file(), "plan-a")).working())
+          .isEqualTo("6 of 6");
+      CaseText beyond = Revised.same().at(Revised.PLATE, "{place: {firstHoleMm: 114.8}}");
+      assertThat(Taken.of(ID, beyond)).isEqualTo("0 fact");
+    }
+
+    @Test
+    void leaves_out_holes_that_the_same_operation_drills() {
+      CaseText text =
+          Revised.turned()
+              .at(
+                  "/plans/0/stages/0",
+                  "{fixation: [{id: 'plate-1', kind: 'plate', family: 'large-fragment-narrow',"
+                      + " surface: 'anterior', holes: 10, lengthMm: 160, place: {firstHoleMm: 108},"
+                      + " screws: [{at: [1], type: 'cortical'}]}, {id: 'lag-1', kind: 'lag-screw',"
+                      + " atMm: 109, diameterMm: 4.5, direction: 'anterior'}]}");
+      assertThat(Taken.of(ID, text)).isEqualTo("0 fact");
+    }
+
+    @Test
+    void a_plate_left_in_place_puts_in_no_screw() {
+      CaseText kept = Revised.same().at("/plans/0/stages/0", "{fixation: [], removed: []}");
+      assertThat(Taken.of(ID, kept)).isEqualTo("none: no new plate");
+    }
+
+    @Test
     void needs_the_place_of_the_old_plate() {
       assertThat(Taken.of(ID, Revised.unmapped()))
           .isEqualTo("unknown, ask op-1/fixation/plate-1/place");
@@ -96,6 +132,57 @@ class PlateBeforeAndNowTest {
                       + " firstHoleMm: 76}, screws: [{at: [1, 7, 8, 14], type: 'cortical'}]}");
       // the spacing of the old plate is assumed from its family
       assertThat(Taken.of(ID, text)).isEqualTo("2 assumed");
+    }
+
+    @Test
+    void is_counted_in_spacings_that_may_be_a_range() {
+      // one screw each: near end 108 - 116 = -8, by 15 to 17
+      String one = "{screws: [{at: [1], type: 'cortical'}]}";
+      CaseText text =
+          Revised.shifted(8)
+              .at(Revised.OLD_PLATE, one)
+              .at(Revised.PLATE, one)
+              .at(Revised.PLATE, "{spacingMm: {min: 15, max: 17}}");
+      assertThat(Taken.of(ID, text)).startsWith("-0.533–-0.471 ");
+    }
+
+    @Test
+    void counts_from_the_screws_of_the_longest_new_plate_alone() {
+      CaseText text =
+          Revised.turned()
+              .at(
+                  "/plans/0/stages/0",
+                  "{fixation: [{id: 'plate-1', kind: 'plate', family: 'large-fragment-narrow',"
+                      + " surface: 'anterior', holes: 10, lengthMm: 160, place: {firstHoleMm: 108},"
+                      + " screws: [{at: [3, 8], type: 'cortical', cortices: 2}]}, {id: 'plate-2',"
+                      + " kind: 'plate', family: 'large-fragment-narrow', surface: 'lateral', holes:"
+                      + " 4, lengthMm: 64, place: {firstHoleMm: 76}, screws: [{at: [1, 4], type:"
+                      + " 'cortical', cortices: 2}]}]}");
+      // near end 108 - 140, far end 220 - 252
+      assertThat(Taken.of(ID, text)).isEqualTo("-2 assumed");
+    }
+
+    @Test
+    void counts_no_bolt_of_an_old_nail() {
+      CaseText text =
+          CaseText.nailed()
+              .redone("deformity")
+              .at(
+                  "/operations/0/fixation/0",
+                  "{bolts: [{end: 'near', atMm: 60, diameterMm: 5, plane: 'medial'}]}")
+              .at(
+                  "/plans/0/stages/0",
+                  "{fixation: [{id: 'plate-1', kind: 'plate', family: 'large-fragment-narrow',"
+                      + " surface: 'anterior', holes: 10, lengthMm: 160, place: {firstHoleMm: 108},"
+                      + " screws: [{at: [3, 8], type: 'cortical', cortices: 2}]}]}");
+      assertThat(Taken.of(ID, text)).isEqualTo("none: no hole of a plate or fixator before");
+    }
+
+    @Test
+    void asks_for_the_spacing_of_a_plate_of_unknown_kind() {
+      CaseText text =
+          Revised.turned().at(Revised.PLATE, "{family: null, spacingMm: null, lengthMm: null}");
+      assertThat(Taken.of(ID, text)).startsWith("unknown, ask plan-a/stage-1/fixation/plate-1/");
     }
 
     @Test

@@ -24,6 +24,41 @@ class RescueTest {
   }
 
   @Test
+  void of_two_the_wider_hole_and_the_thinner_cortex_count() {
+    // 24 mm wide with a cortex of 7 at 108, 30 mm with one of 4 at 252
+    CaseText text =
+        Revised.same()
+            .with(
+                "{bone: {sections: [{atMm: 108, outerMm: 24, canalMm: 10},"
+                    + " {atMm: 252, outerMm: 30, canalMm: 22}]}}")
+            .at(
+                Revised.PLATE,
+                "{screws: [{at: [1, 10], type: 'cortical', cortices: 2, diameterMm: 5.5}]}");
+    // 5.5 / 24 and 5.5 / 30
+    assertThat(Taken.of("rescue-ratio", text)).isEqualTo("0.229 fact");
+    assertThat(Taken.of("rescue-cortex", text)).isEqualTo("4 fact");
+  }
+
+  @Test
+  void a_screw_just_as_thick_as_the_one_before_at_the_least_may_be_one() {
+    String asked = "no or yes fact, ask plan-a/stage-1/fixation/plate-1/screws/track";
+    assertThat(Taken.of("rescue-screw", screw(", diameterMm: {min: 4.5, max: 5}")))
+        .isEqualTo(asked);
+    assertThat(Taken.of("rescue-screw", screw(", diameterMm: {min: 4, max: 4.5}")))
+        .isEqualTo("no fact");
+    assertThat(Taken.of("rescue-screw", screw(", diameterMm: {min: 4.6, max: 5}")))
+        .isEqualTo("yes fact");
+  }
+
+  @Test
+  void a_screw_that_may_meet_the_old_hole_may_be_one() {
+    CaseText text =
+        screw(", diameterMm: 5.5")
+            .at(Revised.PLATE, "{place: {firstHoleMm: {min: 106, max: 114}}}");
+    assertThat(Taken.of("rescue-screw", text)).startsWith("no or yes fact");
+  }
+
+  @Test
   void a_hole_whose_level_is_not_exact_may_have_any_cortex_along_it() {
     CaseText text =
         screw(", diameterMm: 5.5, track: 'old-hole-larger'")

@@ -34,6 +34,47 @@ class ScrewsPerSideTest {
   }
 
   @Test
+  void both_sides_are_told() {
+    assertThat(working(FRESH, Revised.turned())).isEqualTo("near side 3, far side 3");
+    assertThat(working(FRESH, Revised.unmapped())).isEqualTo("near side 0 to 3, far side 0 to 3");
+  }
+
+  private static String working(String measure, CaseText text) {
+    return Taken.reading(measure, Taken.subject(text.file(), "plan-a")).working();
+  }
+
+  @Test
+  void a_far_cortex_that_an_old_hole_took_is_no_fresh_bone() {
+    // old screws 3 mm beside the new ones, entered medially through one cortex; the new plate
+    // lies laterally, so that its screws meet them in their far cortex
+    CaseText text =
+        Revised.shifted(3)
+            .at(
+                Revised.OLD_PLATE,
+                "{screws: [{at: [1, 3, 5, 6, 8, 10], type: 'cortical', cortices: 1}]}")
+            .at(Revised.PLATE, "{surface: 'lateral'}");
+    assertThat(Taken.of(FRESH, text)).isEqualTo("0 fact");
+  }
+
+  @Test
+  void a_plate_that_stays_has_no_new_screws() {
+    CaseText kept = Revised.same().at("/plans/0/stages/0", "{fixation: [], removed: []}");
+    assertThat(Taken.of(FRESH, kept)).isEqualTo("none: no new plate");
+  }
+
+  @Test
+  void a_stripped_screw_close_to_an_old_hole_still_counts_as_close() {
+    CaseText text =
+        Revised.shifted(8)
+            .at(
+                Revised.PLATE,
+                "{screws: [{at: [1, 3, 5, 6, 8, 10], type: 'cortical', cortices: 2, state:"
+                    + " 'stripped'}]}");
+    assertThat(Taken.of(NEAR, text)).isEqualTo("3 fact");
+    assertThat(Taken.of(CLEAR, text)).isEqualTo("0 fact");
+  }
+
+  @Test
   void a_screw_in_the_old_hole_again_is_neither() {
     assertThat(Taken.of(FRESH, Revised.same())).isEqualTo("0 fact");
     assertThat(Taken.of(NEAR, Revised.same())).isEqualTo("0 fact");
