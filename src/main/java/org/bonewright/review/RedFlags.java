@@ -74,9 +74,7 @@ final class RedFlags {
    */
   private void infection(List<Subject> subjects) {
     BEDSIDE.forEach(proof -> sign(proof.kind(), PROOF + proof.words(), proof.sign()));
-    Stream.concat(
-            subjects.stream().filter(subject -> subject.scope() != Subject.Scope.STAGE),
-            Stream.of(Subject.now(caseFile)))
+    Stream.concat(subjects.stream(), Stream.of(Subject.now(caseFile)))
         .flatMap(subject -> new InfectionEvidence(subject).signs().stream())
         .filter(sign -> sign.present().equals(Optional.of(true)))
         .filter(sign -> BEDSIDE.stream().noneMatch(proof -> isFlaggedAs(proof, sign)))

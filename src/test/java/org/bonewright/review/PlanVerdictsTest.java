@@ -105,6 +105,23 @@ class PlanVerdictsTest {
     }
 
     @Test
+    void is_the_unmet_one_too_where_an_unknown_one_may_be_graver() {
+      JudgedByHand open = hand().unmet(STAGE, SPAN, Severity.MINOR);
+      assertThat(telling(unknown(open, SECOND, Severity.CRITICAL)))
+          .containsExactly("plan-a/stage-1 unmet", "plan-a/stage-2 unknown");
+    }
+
+    @Test
+    void is_of_its_own_principle_only() {
+      assertThat(
+              telling(
+                  hand()
+                      .met(SECOND, SPAN)
+                      .unmet(STAGE, "residual-gap-closed", Severity.CRITICAL)))
+          .containsExactly("plan-a/stage-2 met");
+    }
+
+    @Test
     void is_else_one_that_is_met_or_says_that_it_does_not_apply() {
       assertThat(telling(hand().notApplicable(STAGE, SPAN).met(SECOND, SPAN)))
           .containsExactly("plan-a/stage-2 met");

@@ -50,6 +50,14 @@ class QuestionMakerTest {
   }
 
   @Test
+  void what_settles_something_graver_of_the_past_is_asked_first() {
+    for (Severity milder : List.of(Severity.NOTE, Severity.MINOR, Severity.MAJOR)) {
+      JudgedByHand hand = settled(hand(), "op-1", SPAN, milder, A);
+      assertThat(order(settled(hand, "op-1", GAP, milder.raised(), B))).containsExactly("b", "a");
+    }
+  }
+
+  @Test
   void of_equally_grave_ones_what_settles_it_for_a_plan_is_asked_first() {
     JudgedByHand hand = settled(hand(), "op-1", SPAN, Severity.CRITICAL, A);
     assertThat(order(settled(hand, STAGE, GAP, Severity.CRITICAL, B))).containsExactly("b", "a");

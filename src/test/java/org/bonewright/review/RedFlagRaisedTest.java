@@ -147,6 +147,29 @@ class RedFlagRaisedTest {
     }
 
     @Test
+    void that_has_risen_again_stays_a_flag_whatever_was_operated_on_later() {
+      assertThat(
+              kinds(
+                  found(infection(5, "crpMgL: 60"), infection(9, "crpMgL: 90"))
+                      .with("{operations: [{id: 'op-1', day: 2}, {id: 'op-2', day: 30}]}")))
+          .containsExactly(Kind.RAISED_CRP);
+    }
+
+    @Test
+    void on_the_day_of_an_operation_is_explained_by_it() {
+      assertThat(
+              flags(
+                  found(infection(5, "crpMgL: 60"), infection(9, "crpMgL: 90"))
+                      .with("{operations: [{id: 'op-1', day: 2}, {id: 'op-2', day: 9}]}")))
+          .isEmpty();
+    }
+
+    @Test
+    void has_not_risen_over_another_value_of_the_same_day() {
+      assertThat(flags(found(infection(9, "crpMgL: 90"), infection(9, "crpMgL: 60")))).isEmpty();
+    }
+
+    @Test
     void that_falls_or_stays_is_explained_by_it() {
       assertThat(flags(found(infection(5, "crpMgL: 120"), infection(9, "crpMgL: 90")))).isEmpty();
       assertThat(flags(found(infection(5, "crpMgL: 90"), infection(9, "crpMgL: 90")))).isEmpty();

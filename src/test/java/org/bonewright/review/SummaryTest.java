@@ -3,9 +3,13 @@ package org.bonewright.review;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import org.bonewright.casefile.CaseText;
 import org.bonewright.principles.JudgedCase;
 import org.bonewright.principles.Severity;
+import org.bonewright.principles.Verdict;
+import org.bonewright.principles.VerdictKind;
 import org.junit.jupiter.api.Test;
 
 /** The upshot in one or two sentences. */
@@ -78,5 +82,21 @@ class SummaryTest {
         .isEqualTo(
             "One operation. plan-a: nothing unmet; open Plate long enough for the zone (major);"
                 + " met 1.");
+  }
+
+  @Test
+  void does_not_name_what_is_open_and_cannot_be_unmet() {
+    Verdict harmless =
+        new Verdict.Unknown(
+            Set.of(VerdictKind.MET, VerdictKind.NOT_APPLICABLE),
+            Severity.NOTE,
+            List.of(),
+            List.of());
+    assertThat(
+            summary(
+                planned()
+                    .put(
+                        STAGE, "plate-span-ratio", harmless, Optional.empty(), Optional.empty())))
+        .isEqualTo("One operation. plan-a: nothing unmet; met 0.");
   }
 }
