@@ -40,7 +40,9 @@ class DemandMakerTest {
                 unknown(hand().notApplicable(STAGE, SPAN).met(STAGE, GAP), SAMPLES, Severity.NOTE)
                     .unmet("op-1", SPAN, Severity.CRITICAL)))
         .containsExactly(
-            "five-deep-samples unknown", "residual-gap-closed met", "plate-span-ratio not-applicable");
+            "five-deep-samples unknown",
+            "residual-gap-closed met",
+            "plate-span-ratio not-applicable");
   }
 
   @Test
@@ -55,8 +57,7 @@ class DemandMakerTest {
 
   @Test
   void of_equally_grave_ones_the_certain_one_comes_first() {
-    assertThat(
-            told(unknown(hand(), GAP, Severity.MAJOR).unmet(STAGE, SPAN, Severity.MAJOR)))
+    assertThat(told(unknown(hand(), GAP, Severity.MAJOR).unmet(STAGE, SPAN, Severity.MAJOR)))
         .containsExactly("plate-span-ratio unmet", "residual-gap-closed unknown");
   }
 
@@ -64,9 +65,7 @@ class DemandMakerTest {
   void of_equally_grave_ones_what_nobody_may_accept_comes_before_what_is_certain() {
     String never = "infection-needs-stability";
     assertThat(JudgedByHand.card(never).overridable()).isFalse();
-    assertThat(
-            told(
-                unknown(hand().unmet(STAGE, GAP, Severity.CRITICAL), never, Severity.CRITICAL)))
+    assertThat(told(unknown(hand().unmet(STAGE, GAP, Severity.CRITICAL), never, Severity.CRITICAL)))
         .containsExactly(never + " unknown", "residual-gap-closed unmet");
   }
 
@@ -112,9 +111,7 @@ class DemandMakerTest {
                         JudgedByHand.card(cortices).title(),
                         ": the number on each side goes first"));
     assertThat(
-            demands(
-                    unknown(
-                        hand().unmet(STAGE, density, Severity.MINOR), cortices, Severity.MAJOR))
+            demands(unknown(hand().unmet(STAGE, density, Severity.MINOR), cortices, Severity.MAJOR))
                 .tensions())
         .isEmpty();
   }

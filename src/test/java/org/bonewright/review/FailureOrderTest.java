@@ -130,8 +130,7 @@ class FailureOrderTest {
     @CsvSource({"NOTE, true", "MINOR, true", "MAJOR, false", "CRITICAL, false"})
     void is_a_failure_without_a_major_fault_of_what_was_built(
         Severity severity, boolean unexplained) {
-      assertThat(reasons(unmet(unread(), severity, CORTICES)).unexplained())
-          .isEqualTo(unexplained);
+      assertThat(reasons(unmet(unread(), severity, CORTICES)).unexplained()).isEqualTo(unexplained);
     }
 
     @Test

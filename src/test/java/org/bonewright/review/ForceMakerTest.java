@@ -27,6 +27,7 @@ class ForceMakerTest {
 
   private static final MeasureCatalogue MEASURES = EveryMeasure.catalogue();
   private static final Reading TOUCHES = sampled(0.5);
+
   private static Reading sampled(Double... samples) {
     List<Double> all = List.of(samples);
     return new Reading.Sampled(all.get(all.size() / 2), all, "", "the load", List.of());
@@ -152,9 +153,7 @@ class ForceMakerTest {
     @Test
     void has_a_column_for_each_operation_and_plan_and_none_for_a_stage() {
       assertThat(
-              table(
-                      CaseText.plated().redone("plate-bent"),
-                      Map.of("contact-under-load", TOUCHES))
+              table(CaseText.plated().redone("plate-bent"), Map.of("contact-under-load", TOUCHES))
                   .columns())
           .containsExactly("op-1", "plan-a");
     }
@@ -193,8 +192,7 @@ class ForceMakerTest {
 
     @Test
     void warns_of_the_clamps_of_a_fixator_only_where_there_are_pins() {
-      int usual =
-          table(CaseText.plated(), Map.of("contact-under-load", TOUCHES)).limits().size();
+      int usual = table(CaseText.plated(), Map.of("contact-under-load", TOUCHES)).limits().size();
       assertThat(
               table(
                       CaseText.plated(),

@@ -20,8 +20,7 @@ class HistoryMakerTest {
 
   private static JudgedByHand three() {
     return JudgedByHand.of(
-        CaseText.plated()
-            .with("{operations: [{id: 'op-1'}, {id: 'op-2'}, {id: 'op-3'}]}"));
+        CaseText.plated().with("{operations: [{id: 'op-1'}, {id: 'op-2'}, {id: 'op-3'}]}"));
   }
 
   private static History history(JudgedByHand hand) {
@@ -131,7 +130,8 @@ class HistoryMakerTest {
     }
 
     private static String with(String id, String fixation, String biology, String outcome) {
-      return "{id: '%s', fixation: [%s], biology: [%s]%s}".formatted(id, fixation, biology, outcome);
+      return "{id: '%s', fixation: [%s], biology: [%s]%s}"
+          .formatted(id, fixation, biology, outcome);
     }
 
     private static String implants(String... kinds) {
@@ -177,8 +177,7 @@ class HistoryMakerTest {
                   with("op-1", plate, "", ", outcome: {result: 'united'}"),
                   with("op-2", plate, "", FAILED)))
           .isEmpty();
-      assertThat(
-              tried(with("op-1", plate, "", FAILED), with("op-2", implants("nail"), "", FAILED)))
+      assertThat(tried(with("op-1", plate, "", FAILED), with("op-2", implants("nail"), "", FAILED)))
           .isEmpty();
     }
   }

@@ -15,9 +15,7 @@ class HostOnFileTest {
   private static List<String> before(String... findings) {
     return HostOnFile.before(
         Subject.of(
-                CaseText.plated()
-                    .with("{findings: [" + String.join(", ", findings) + "]}")
-                    .file())
+                CaseText.plated().with("{findings: [" + String.join(", ", findings) + "]}").file())
             .get(0));
   }
 

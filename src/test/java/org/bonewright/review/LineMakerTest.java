@@ -33,8 +33,7 @@ class LineMakerTest {
   }
 
   private static Line line(String principle, Verdict verdict, Map<String, Reading> readings) {
-    return line(
-        text(), judgement(principle, verdict, List.of(), readings, List.of()));
+    return line(text(), judgement(principle, verdict, List.of(), readings, List.of()));
   }
 
   private static Line line(CaseText text, Judgement judgement) {
@@ -94,8 +93,7 @@ class LineMakerTest {
                   Map.of(),
                   List.of()));
       assertThat(line.steps())
-          .containsExactly(
-              "or minor, by what is not known", "the fracture united, else critical");
+          .containsExactly("or minor, by what is not known", "the fracture united, else critical");
     }
 
     @Test
@@ -165,8 +163,7 @@ class LineMakerTest {
       String limit = JudgedByHand.card(never).say().unmet().keySet().iterator().next();
       Verdict unmet =
           new Verdict.Unmet(Severity.CRITICAL, Severity.CRITICAL, limit, List.of(limit));
-      assertThat(
-              line(accepted, judgement(never, unmet, List.of(), Map.of(), List.of())).accepted())
+      assertThat(line(accepted, judgement(never, unmet, List.of(), Map.of(), List.of())).accepted())
           .contains("not open to acceptance");
     }
   }
@@ -192,9 +189,7 @@ class LineMakerTest {
     @Test
     void of_a_model_is_marked_as_such_with_its_samples() {
       Line.Measured model =
-          gap(
-              new Reading.Sampled(
-                  3, Collections.nCopies(200, 3.0), "", "the load", List.of()));
+          gap(new Reading.Sampled(3, Collections.nCopies(200, 3.0), "", "the load", List.of()));
       assertThat(model.kind()).isEqualTo("model");
       assertThat(model.unit()).isEqualTo("mm");
       assertThat(model.sampled().orElseThrow().samples()).isEqualTo(200);
@@ -237,7 +232,6 @@ class LineMakerTest {
                 List.of(new Turn("gap", "at most 1", VerdictKind.MET))));
     assertThat(line.turns())
         .singleElement()
-        .satisfies(
-            turn -> assertThat(turn).startsWith("met if ").endsWith(" were at most 1"));
+        .satisfies(turn -> assertThat(turn).startsWith("met if ").endsWith(" were at most 1"));
   }
 }

@@ -58,7 +58,8 @@ class PlanVerdictsTest {
 
     @Test
     void is_the_gravest_of_what_is_or_may_be_unmet() {
-      assertThat(worst(hand().unmet(STAGE, SPAN, Severity.MINOR).unmet(SECOND, SPAN, Severity.MAJOR)))
+      assertThat(
+              worst(hand().unmet(STAGE, SPAN, Severity.MINOR).unmet(SECOND, SPAN, Severity.MAJOR)))
           .isEqualTo("plan-a/stage-2 unmet");
       assertThat(worst(unknown(hand().unmet(STAGE, SPAN, Severity.MINOR), SECOND, Severity.MAJOR)))
           .isEqualTo("plan-a/stage-2 unknown");
@@ -66,8 +67,7 @@ class PlanVerdictsTest {
 
     @Test
     void is_of_equal_ones_what_is_unmet_and_then_the_first_stage() {
-      assertThat(
-              worst(unknown(hand(), STAGE, Severity.MAJOR).unmet(SECOND, SPAN, Severity.MAJOR)))
+      assertThat(worst(unknown(hand(), STAGE, Severity.MAJOR).unmet(SECOND, SPAN, Severity.MAJOR)))
           .isEqualTo("plan-a/stage-2 unmet");
       assertThat(
               worst(hand().unmet(SECOND, SPAN, Severity.MAJOR).unmet(STAGE, SPAN, Severity.MAJOR)))
@@ -115,9 +115,7 @@ class PlanVerdictsTest {
     void is_of_its_own_principle_only() {
       assertThat(
               telling(
-                  hand()
-                      .met(SECOND, SPAN)
-                      .unmet(STAGE, "residual-gap-closed", Severity.CRITICAL)))
+                  hand().met(SECOND, SPAN).unmet(STAGE, "residual-gap-closed", Severity.CRITICAL)))
           .containsExactly("plan-a/stage-2 met");
     }
 
@@ -186,7 +184,8 @@ class PlanVerdictsTest {
 
   @Test
   void all_plans_decide_until_one_is_chosen() {
-    CaseText plans = two().with("{plans: [{id: 'plan-a', stages: []}, {id: 'plan-b', stages: []}]}");
+    CaseText plans =
+        two().with("{plans: [{id: 'plan-a', stages: []}, {id: 'plan-b', stages: []}]}");
     assertThat(PlanVerdicts.decisive(plans.file()))
         .extracting(Plan::id)
         .containsExactly("plan-a", "plan-b");

@@ -184,9 +184,7 @@ class RedFlagRaisedTest {
     @Test
     void has_certainly_risen_only_where_the_ranges_lie_apart() {
       assertThat(
-              flags(
-                  found(
-                      infection(5, "crpMgL: {min: 60, max: 90}"), infection(9, "crpMgL: 90"))))
+              flags(found(infection(5, "crpMgL: {min: 60, max: 90}"), infection(9, "crpMgL: 90"))))
           .isEmpty();
     }
   }
@@ -198,8 +196,7 @@ class RedFlagRaisedTest {
     void without_pulses_is_a_flag_with_pulses_none() {
       assertThat(flags(found(infection(9, "pus: 'absent'"), day(60, "pulses: 'absent'"))))
           .containsExactly(new RedFlag(Kind.NO_PULSES, "Pulses absent", "found on day 60"));
-      assertThat(kinds(found(day(60, "pulses: 'absent'"), day(90, "pulses: 'present'"))))
-          .isEmpty();
+      assertThat(kinds(found(day(60, "pulses: 'absent'"), day(90, "pulses: 'present'")))).isEmpty();
     }
 
     @ParameterizedTest
@@ -239,8 +236,7 @@ class RedFlagRaisedTest {
                   Kind.NEW_PALSY,
                   "Complete palsy of the peroneal nerve that the injury did not cause",
                   "found on day 60"));
-      assertThat(
-              kinds(palsy(nerve("peroneal", "intact"), nerve("peroneal", "complete-palsy"))))
+      assertThat(kinds(palsy(nerve("peroneal", "intact"), nerve("peroneal", "complete-palsy"))))
           .containsExactly(Kind.NEW_PALSY);
     }
 
@@ -271,8 +267,7 @@ class RedFlagRaisedTest {
 
     @Test
     void in_which_a_tumour_is_suspected_is_a_flag() {
-      assertThat(kinds(found(day(60, "tumourSuspected: 'present'"))))
-          .containsExactly(Kind.TUMOUR);
+      assertThat(kinds(found(day(60, "tumourSuspected: 'present'")))).containsExactly(Kind.TUMOUR);
       assertThat(flags(found(day(60, "tumourSuspected: 'absent'")))).isEmpty();
     }
   }
@@ -298,7 +293,8 @@ class RedFlagRaisedTest {
 
     @Test
     void on_an_anticoagulant_is_told_before_an_operation_only() {
-      String bleeds = "{findings: [{day: 60, host: {drugs: ['anticoagulant']}, "
+      String bleeds =
+          "{findings: [{day: 60, host: {drugs: ['anticoagulant']}, "
               + "infection: {pus: 'absent'}}]}";
       assertThat(flags(CaseText.plated().with(bleeds))).isEmpty();
       assertThat(kinds(CaseText.plated().redone("plate-bent").with(bleeds)))
@@ -330,8 +326,7 @@ class RedFlagRaisedTest {
     @Test
     void is_not_told_without_a_plan_or_before_the_first_operation() {
       assertThat(flags(CaseText.plated())).isEmpty();
-      assertThat(flags(CaseText.plated().redone("plate-bent").with("{operations: []}")))
-          .isEmpty();
+      assertThat(flags(CaseText.plated().redone("plate-bent").with("{operations: []}"))).isEmpty();
     }
   }
 

@@ -95,8 +95,7 @@ class SummaryTest {
     assertThat(
             summary(
                 planned()
-                    .put(
-                        STAGE, "plate-span-ratio", harmless, Optional.empty(), Optional.empty())))
+                    .put(STAGE, "plate-span-ratio", harmless, Optional.empty(), Optional.empty())))
         .isEqualTo("One operation. plan-a: nothing unmet; met 0.");
   }
 }
