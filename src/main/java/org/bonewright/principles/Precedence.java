@@ -68,13 +68,7 @@ final class Precedence {
                 .map(outcome -> outcome.result() == Outcome.Result.UNITED)
                 .orElse(false);
     InfectionStages stages = InfectionStages.of(subject);
-    return new Course(
-        subject.id(),
-        subject.planned(),
-        infected,
-        stages.treatedBefore(),
-        stages.stageAfter(),
-        united);
+    return new Course(subject.id(), infected, stages.treatedBefore(), stages.stageAfter(), united);
   }
 
   private static Judged fact(Subject subject, Judgement judgement) {

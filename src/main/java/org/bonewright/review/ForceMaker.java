@@ -44,8 +44,6 @@ final class ForceMaker {
   /** Stiffness within a twentieth is the same. */
   private static final double SAME = 0.95;
 
-  private static final double LIKELY = 0.9;
-
   /** Every construct that is modelled has this number. */
   private static final String ALWAYS = "contact-under-load";
 
@@ -140,14 +138,19 @@ final class ForceMaker {
 
   /** Likely is what nine samples in ten say, as for verdicts. */
   private static String life(Reading.Sampled life) {
+    long samples = life.samples().size();
     long breaks = life.samples().stream().filter(share -> share < 1).count();
-    double share = (double) breaks / life.samples().size();
-    if (share >= LIKELY) {
+    if (nineInTen(breaks, samples)) {
       return "metal likely breaks before union";
     }
-    return share > 1 - LIKELY
-        ? "metal may break before union"
-        : "metal not expected to break before union";
+    return nineInTen(samples - breaks, samples)
+        ? "metal not expected to break before union"
+        : "metal may break before union";
+  }
+
+  /** Whole numbers, as for verdicts: a tenth is no number of the machine. */
+  private static boolean nineInTen(long count, long samples) {
+    return count * 10 >= samples * 9;
   }
 
   private static String gain(Reading.Sampled gain) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.bonewright.bone.Dimension;
 import org.bonewright.casefile.Answer;
 import org.bonewright.casefile.CaseFile;
@@ -68,11 +69,13 @@ final class RedFlags {
     return List.copyOf(looked.flags);
   }
 
-  /** What proves infection, as the principles read it, then what only points to it. */
+  /**
+   * What proves infection, as the principles read it, then what only points to it. What was found
+   * after the last operation counts without a plan, too.
+   */
   private void infection(List<Subject> subjects) {
     BEDSIDE.forEach(proof -> sign(proof.kind(), PROOF + proof.words(), proof.sign()));
-    subjects.stream()
-        .filter(subject -> subject.scope() != Subject.Scope.STAGE)
+    Stream.concat(subjects.stream(), Stream.of(Subject.now(caseFile)))
         .flatMap(subject -> new InfectionEvidence(subject).signs().stream())
         .filter(sign -> sign.present().equals(Optional.of(true)))
         .filter(sign -> BEDSIDE.stream().noneMatch(proof -> isFlaggedAs(proof, sign)))

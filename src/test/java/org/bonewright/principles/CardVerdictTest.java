@@ -171,6 +171,13 @@ class CardVerdictTest {
     }
 
     @Test
+    void and_no_one_fact_settles_it_where_each_needs_another() {
+      Verdict.Unknown open = unknown(verdict(unknown(BONE), unknown(PLATE), number(7)));
+      assertThat(open.asks()).containsExactlyInAnyOrder(BONE, PLATE);
+      assertThat(open.settles()).isEmpty();
+    }
+
+    @Test
     void and_one_fact_settles_several_needs_at_once() {
       Verdict.Unknown open = unknown(verdict(unknown(LENGTH), word("yes"), unknown(LENGTH)));
       assertThat(open.asks()).containsExactly(LENGTH);

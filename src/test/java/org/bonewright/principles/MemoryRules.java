@@ -38,16 +38,25 @@ final class MemoryRules {
    * @param rules the rules without the head of the file
    */
   MemoryRules(String version, Collection<String> rules) {
+    knowledge = compiled(version, HEAD + String.join("\n", rules));
+  }
+
+  /**
+   * Compile a whole file.
+   *
+   * @param version tells one file from another; each must have its own
+   */
+  static KieBase compiled(String version, String drl) {
     KieServices services = KieServices.get();
     ReleaseId id = services.newReleaseId("org.bonewright", "rules-in-memory", version);
     KieFileSystem files = services.newKieFileSystem().generateAndWritePomXML(id);
-    files.write(FOLDER + "memory.drl", HEAD + String.join("\n", rules));
+    files.write(FOLDER + "memory.drl", drl);
     KieBuilder builder = services.newKieBuilder(files).buildAll(ExecutableModelProject.class);
     List<Message> errors = builder.getResults().getMessages(Message.Level.ERROR);
     if (!errors.isEmpty()) {
       throw new IllegalStateException("rules do not compile: " + errors);
     }
-    knowledge = services.newKieContainer(id).getKieBase();
+    return services.newKieContainer(id).getKieBase();
   }
 
   /** Judge worlds. */

@@ -60,7 +60,6 @@ class OrderTest {
       facts.add(
           new Course(
               subject,
-              round == 3,
               random.nextBoolean(),
               random.nextBoolean(),
               random.nextBoolean(),

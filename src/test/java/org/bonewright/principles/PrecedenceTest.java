@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.bonewright.measures.Scene;
 import org.bonewright.measures.Subject;
@@ -24,11 +25,11 @@ import org.junit.jupiter.params.provider.ValueSource;
 class PrecedenceTest {
 
   private static Course course(String subject, boolean infected, boolean united) {
-    return new Course(subject, false, infected, false, false, united);
+    return new Course(subject, infected, false, false, united);
   }
 
   private static Course stage(String subject, boolean treatedBefore, boolean stageAfter) {
-    return new Course(subject, true, true, treatedBefore, stageAfter, false);
+    return new Course(subject, true, treatedBefore, stageAfter, false);
   }
 
   private static Judged unmet(String principle, String family, int round) {
@@ -226,13 +227,6 @@ class PrecedenceTest {
       assertThat(decide(other, again).steps(again, Severity.MINOR, Severity.CRITICAL)).isEmpty();
     }
 
-    @ParameterizedTest
-    @ValueSource(strings = {"met", "not-applicable"})
-    void is_none_if_it_cannot_be_unmet_now(String verdict) {
-      Judged now = new Judged("any", "plate", "hold", "op-1", 1, verdict, false);
-      assertThat(decide(before, now).steps(now, Severity.MINOR, Severity.CRITICAL)).isEmpty();
-    }
-
     @Test
     void is_none_by_another_principle_or_two_operations_ago() {
       Judged other = unmet("other", "plate", 1);
@@ -304,13 +298,18 @@ class PrecedenceTest {
 
     /** A case of one operation and a plan, with one and the same verdict on both. */
     private JudgedCase judged(String principle, Verdict verdict) {
+      return judged(principle, subject -> verdict);
+    }
+
+    private JudgedCase judged(String principle, Function<Subject, Verdict> verdicts) {
       BaseCase base = BaseCase.of("humerus-locking-plate-nonunion-plan");
       List<Subject> subjects = Subject.of(base.caseFile());
       Map<String, Scene> scenes = new LinkedHashMap<>();
       Map<String, List<Judgement>> judgements = new LinkedHashMap<>();
       for (Subject subject : subjects) {
         scenes.put(subject.id(), new Scene(subject, AllCells.RULES.measures()));
-        judgements.put(subject.id(), List.of(judgement(principle, subject, verdict)));
+        judgements.put(
+            subject.id(), List.of(judgement(principle, subject, verdicts.apply(subject))));
       }
       return new Precedence(AllCells.RULES.rules(), Optional.empty())
           .apply(new JudgedCase(base.caseFile(), subjects, scenes, judgements));
@@ -363,6 +362,23 @@ class PrecedenceTest {
     @Test
     void what_is_met_has_no_severity() {
       assertThat(all(judged("plate-span-ratio", new Verdict.Met())))
+          .allMatch(judgement -> judgement.severity().isEmpty() && judgement.steps().isEmpty());
+    }
+
+    static Stream<Verdict> notUnmet() {
+      return Stream.of(new Verdict.Met(), new Verdict.NotApplicable());
+    }
+
+    @ParameterizedTest
+    @MethodSource("notUnmet")
+    void what_was_unmet_before_and_cannot_be_unmet_now_is_not_raised(Verdict now) {
+      JudgedCase case_ =
+          judged(
+              "plate-span-ratio",
+              subject -> subject.planned() ? now : unmet(Severity.MINOR, "zone"));
+      assertThat(case_.subjects()).anyMatch(Subject::planned).anyMatch(s -> !s.planned());
+      assertThat(case_.subjects().stream().filter(Subject::planned))
+          .flatExtracting(case_::of)
           .allMatch(judgement -> judgement.severity().isEmpty() && judgement.steps().isEmpty());
     }
 

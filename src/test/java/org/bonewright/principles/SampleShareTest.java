@@ -57,6 +57,44 @@ class SampleShareTest {
     }
 
     @Test
+    void are_asked_about_beside_what_else_is_open_only_where_they_are_split() {
+      MissingFact hold = new MissingFact("hold", "How firm is the bone?");
+      Reading unknown = Reading.unknown(PLATE);
+      assertThat(
+              judged(
+                      FEMUR,
+                      unknown,
+                      sampled(samples(45, WIDE, 55, LITTLE), WEIGHT),
+                      sampled(samples(45, 2, 55, 0), hold))
+                  .unknown()
+                  .asks())
+          .containsExactlyInAnyOrder(PLATE, WEIGHT, hold);
+      assertThat(
+              judged(
+                      FEMUR,
+                      unknown,
+                      sampled(samples(100, WIDE), WEIGHT),
+                      sampled(samples(100, 2), hold))
+                  .unknown()
+                  .asks())
+          .containsExactly(PLATE);
+    }
+
+    @Test
+    void are_not_both_asked_about_where_one_alone_splits_them() {
+      MissingFact hold = new MissingFact("hold", "How firm is the bone?");
+      assertThat(
+              judged(
+                      FEMUR,
+                      YES,
+                      sampled(samples(45, WIDE, 55, LITTLE), WEIGHT),
+                      sampled(samples(100, 2), hold))
+                  .unknown()
+                  .asks())
+          .containsExactly(WEIGHT);
+    }
+
+    @Test
     void must_have_equally_many_samples() {
       assertThatThrownBy(() -> judged(FEMUR, YES, gap(3, WIDE), sampled(samples(2, 0))))
           .isInstanceOf(IllegalStateException.class)

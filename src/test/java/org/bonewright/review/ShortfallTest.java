@@ -24,6 +24,10 @@ class ShortfallTest {
   private static final Card CARD = RULES.card("residual-gap-closed").orElseThrow();
 
   private static double of(Reading gap, Verdict verdict) {
+    return of(gap, verdict, new Dimension(1, 1, false, ""));
+  }
+
+  private static double of(Reading gap, Verdict verdict, Dimension limit) {
     return Shortfall.of(
         new Judgement(
             CARD,
@@ -34,13 +38,39 @@ class ShortfallTest {
             List.of(),
             List.of(),
             Map.of("gap", gap),
-            Map.of("closed", new Dimension(1, 1, false, "")),
+            Map.of("closed", limit),
             List.of(),
             Optional.empty()));
   }
 
   private static double unmet(Reading gap) {
     return of(gap, new Verdict.Unmet(Severity.MINOR, Severity.MINOR, "closed", List.of("closed")));
+  }
+
+  private static double unmet(double gap, Dimension limit) {
+    return of(
+        Reading.number(gap, ""),
+        new Verdict.Unmet(Severity.MINOR, Severity.MINOR, "closed", List.of("closed")),
+        limit);
+  }
+
+  @Test
+  void it_is_told_as_a_share_of_the_limit_on_either_side() {
+    assertThat(unmet(5, new Dimension(2, 2, false, ""))).isEqualTo(1.5);
+    assertThat(unmet(1.5, new Dimension(2, 2, false, ""))).isEqualTo(0.25);
+  }
+
+  @Test
+  void it_is_counted_from_the_nearer_end_of_a_limit_that_is_a_range() {
+    assertThat(unmet(5, new Dimension(2, 4, false, ""))).isEqualTo(0.25);
+    assertThat(unmet(1, new Dimension(2, 4, false, ""))).isEqualTo(0.5);
+    assertThat(unmet(3, new Dimension(2, 4, false, ""))).isZero();
+  }
+
+  @Test
+  void of_a_limit_of_nought_there_is_no_share() {
+    assertThat(unmet(5, new Dimension(0, 0, false, ""))).isZero();
+    assertThat(unmet(5, new Dimension(0, 4, false, ""))).isZero();
   }
 
   @Test
