@@ -22,6 +22,9 @@ public final class Improver {
   /** So many plans are usually judged at the most; about a minute's work. */
   public static final int USUAL_MOST = 150;
 
+  /** More than so many are asked for by mistake; about half an hour's work. */
+  public static final int HIGHEST_MOST = 5000;
+
   private final RuleSet rules;
   private final Shelf shelf;
   private final int most;

@@ -47,7 +47,6 @@ import picocli.CommandLine.Parameters;
 final class ImproveCommand implements Callable<Integer> {
 
   private static final int TELL_EVERY = 20;
-  private static final int MOST_TRIES = 5000;
 
   @Parameters(paramLabel = "CASE", description = "The case file; - is standard input.")
   private String file = "";
@@ -84,8 +83,9 @@ final class ImproveCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Unusable {
-    if (tries < 1 || tries > MOST_TRIES) {
-      throw new Unusable("--tries takes a number from 1 to " + MOST_TRIES + ", not " + tries + ".");
+    if (tries < 1 || tries > Improver.HIGHEST_MOST) {
+      throw new Unusable(
+          "--tries takes a number from 1 to " + Improver.HIGHEST_MOST + ", not " + tries + ".");
     }
     CaseInput input = new CaseInput(file);
     Reading reading = input.read();
