@@ -47,6 +47,7 @@ class ImprovementOfDemosTest {
             "radius-graft-alone",
             "tibia-draining-sinus",
             "tibia-minimum-set",
+            "tibia-next-size-nail",
             "ulna-nineteen-years")) {
       byte[] file = Files.readAllBytes(Path.of("cases/demo", demo, "case.json"));
       WALKS.put(demo, improver.improve(file, "plan-a").orElseThrow());
@@ -75,6 +76,7 @@ class ImprovementOfDemosTest {
     "humerus-fourth-operation, NOTHING_NEEDED",
     "radius-graft-alone, NOTHING_NEEDED",
     "tibia-draining-sinus, FOUND",
+    "tibia-next-size-nail, FOUND",
     "clavicle-sound-plate-weak-host, NONE",
     "tibia-minimum-set, NONE",
     "ulna-nineteen-years, NONE"
@@ -123,6 +125,17 @@ class ImprovementOfDemosTest {
   }
 
   @Test
+  void what_one_step_makes_worse_a_later_one_puts_right() {
+    Improvement walk = walk("tibia-next-size-nail");
+
+    assertThat(walk.steps())
+        .extracting(Improvement.Step::move)
+        .containsExactly("static-locking", "sampling", "larger-nail");
+    assertThat(walk.steps().get(0).worse()).hasSize(1);
+    assertThat(walk.milder()).isEmpty();
+  }
+
+  @Test
   void proven_infection_is_drawn_in_two_stages_and_named_before_the_good_news() {
     Improvement walk = walk("tibia-draining-sinus");
 
@@ -167,7 +180,8 @@ class ImprovementOfDemosTest {
         "clavicle-sound-plate-weak-host",
         "femur-three-operations",
         "radius-graft-alone",
-        "tibia-draining-sinus"
+        "tibia-draining-sinus",
+        "tibia-next-size-nail"
       })
   void the_text_is_as_it_was(String demo) throws IOException {
     Path golden = GOLDEN.resolve(demo + ".improve.txt");
