@@ -90,7 +90,8 @@ class ArchitectureTest {
           .whereLayer("review")
           .mayOnlyAccessLayers("casefile", "bone", "measures", "principles")
           .whereLayer("change")
-          .mayOnlyAccessLayers("casefile", "reading", "checking", "measures", "principles", "shelf")
+          .mayOnlyAccessLayers(
+              "casefile", "reading", "checking", "bone", "measures", "principles", "shelf")
           .whereLayer("report")
           .mayOnlyAccessLayers(
               "change", "review", "principles", "measures", "bone", "markup", "shelf")

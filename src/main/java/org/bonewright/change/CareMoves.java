@@ -7,8 +7,12 @@ import tools.jackson.databind.node.ObjectNode;
 /** Moves that put in no metal: samples, graft, reduction, compression, load. */
 final class CareMoves {
 
-  private static final int SAMPLES = 5;
-  private static final int CULTURE_DAYS = 14;
+  /** Deep samples in a revision; the card on samples asks for them. */
+  static final int SAMPLES = 5;
+
+  /** Days of culture; the card on samples asks for them. */
+  static final int CULTURE_DAYS = 14;
+
   private static final int SIX_WEEKS = 42;
   private static final int TWELVE_WEEKS = 84;
 

@@ -12,6 +12,7 @@ import tools.jackson.databind.node.ObjectNode;
  * @param invented whether the case is made up
  * @param plan id of the plan
  * @param outcome whether a plan was found that leaves nothing critical or major unmet
+ * @param infection what is to be said of infection before all else
  * @param shortness what is known of shorter paths to such a plan; empty where none was found
  * @param steps the moves, in order; where no such plan was found, those that lead as far as it goes
  * @param before what the plan costs as drawn
@@ -30,6 +31,7 @@ public record Improvement(
     boolean invented,
     String plan,
     Outcome outcome,
+    Infection infection,
     Optional<Shortness> shortness,
     List<Step> steps,
     Price before,
@@ -58,12 +60,14 @@ public record Improvement(
     return drawn.deepCopy();
   }
 
-  /**
-   * Return whether infection is left that must be treated or looked for before all else. No step
-   * answers that.
-   */
-  public boolean leavesInfectionOpen() {
-    return unmet.stream().anyMatch(stays -> stays.why().equals(Undrawn.INFECTION.words()));
+  /** What is to be said of infection before all else. */
+  public enum Infection {
+    /** Nothing that stays open concerns it. */
+    NOT_AT_ISSUE,
+    /** It must be treated or looked for first, and no step does that. */
+    COMES_FIRST,
+    /** It is proven, and a step draws the plan in two stages. */
+    DRAWN_IN_STAGES
   }
 
   /** Whether a plan was found. */
@@ -72,7 +76,10 @@ public record Improvement(
     NOTHING_NEEDED,
     /** The steps lead to such a plan. */
     FOUND,
-    /** Proven infection is left untreated: that comes first, and no step was looked for. */
+    /**
+     * Proven infection is left untreated and no plan against it can be drawn: no step was looked
+     * for.
+     */
     INFECTION_FIRST,
     /** None was found. */
     NONE;

@@ -22,6 +22,9 @@ public final class Improver {
   /** So many plans are usually judged at the most; about a minute's work. */
   public static final int USUAL_MOST = 150;
 
+  /** More than so many are asked for by mistake; about half an hour's work. */
+  public static final int HIGHEST_MOST = 5000;
+
   private final RuleSet rules;
   private final Shelf shelf;
   private final int most;
@@ -80,7 +83,8 @@ public final class Improver {
     Node start = search.start(drawn, judged);
     Node end = search.isInfectionFirst(start) ? start : search.down(start);
     boolean found = end.open().isEnough();
-    List<Improvement.Stays> stays = new Reasons(rules, search, judge).of(end, places);
+    BeforePlan.Infection infection = infection(drawn);
+    List<Improvement.Stays> stays = new Reasons(rules, search, judge, infection).of(end, places);
     Optional<Improvement.Shortness> shortness = Optional.empty();
     if (found && !end.path().isEmpty()) {
       Node greedy = end;
@@ -97,6 +101,7 @@ public final class Improver {
         drawn.root().path("provenance").asString("").equals("invented"),
         drawn.planId(),
         outcome(start, found, search),
+        about(infection, end, search.leavesInfectionOpen(end)),
         shortness,
         steps(end, judge),
         start.price(),
@@ -109,6 +114,22 @@ public final class Improver {
         shelf.name(),
         OffShelf.of(end.file(), new Setting(end.file().root(), shelf)),
         end.file().plan());
+  }
+
+  private static BeforePlan.Infection infection(PlanInFile drawn) {
+    return BeforePlan.of(drawn.root())
+        .map(BeforePlan::infection)
+        .orElse(BeforePlan.Infection.NO_SIGN);
+  }
+
+  private static Improvement.Infection about(
+      BeforePlan.Infection infection, Node end, boolean leftOpen) {
+    if (end.path().stream().anyMatch(step -> step.option().move().equals(InfectionStages.MOVE))) {
+      return Improvement.Infection.DRAWN_IN_STAGES;
+    }
+    return leftOpen && infection != BeforePlan.Infection.NO_SIGN
+        ? Improvement.Infection.COMES_FIRST
+        : Improvement.Infection.NOT_AT_ISSUE;
   }
 
   private static Improvement.Outcome outcome(Node start, boolean found, Search search) {

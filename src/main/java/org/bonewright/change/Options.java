@@ -29,16 +29,19 @@ final class Options {
    * @param subject the plan or stage that is to be drawn otherwise
    */
   List<Option> of(PlanInFile file, String move, String subject) {
+    Setting setting = new Setting(file.root(), shelf);
     Stream<Option> stages =
-        new StageMoves(new Setting(file.root(), shelf))
+        new StageMoves(setting)
             .of(move).stream()
                 .flatMap(
                     ways ->
                         file.stages(subject).stream().flatMap(i -> ofStage(file, move, ways, i)));
     Stream<Option> plan =
-        PlanMoves.of(move).stream()
-            .flatMap(ways -> ways.edits(file.plan()))
-            .map(edit -> new Option(file.planId(), move, edit.words(), file.with(edit.drawn())));
+        new PlanMoves(setting)
+            .of(move).stream()
+                .flatMap(ways -> ways.edits(file.plan()))
+                .map(
+                    edit -> new Option(file.planId(), move, edit.words(), file.with(edit.drawn())));
     return Stream.concat(plan, stages).toList();
   }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -25,16 +26,29 @@ final class PlanMoves {
   private static final Map<String, Move> MOVES =
       Map.of("set-aftercare", PlanMoves::triggers, "result-path", PlanMoves::resultPath);
 
-  private PlanMoves() {}
+  private static final Map<String, SettingMove> IN_ITS_SETTING =
+      Map.of(InfectionStages.MOVE, InfectionStages::edits);
+
+  private final Setting setting;
+
+  PlanMoves(Setting setting) {
+    this.setting = setting;
+  }
 
   /** Return a move by its name in the cards; empty where it does not write into the plan. */
-  static Optional<Move> of(String move) {
-    return Optional.ofNullable(MOVES.get(move));
+  Optional<Move> of(String move) {
+    return Optional.ofNullable(MOVES.get(move))
+        .or(
+            () ->
+                Optional.ofNullable(IN_ITS_SETTING.get(move))
+                    .map(ways -> plan -> ways.edits(plan, setting)));
   }
 
   /** Return the names of all of them. */
   static Set<String> names() {
-    return MOVES.keySet();
+    Set<String> names = new TreeSet<>(MOVES.keySet());
+    names.addAll(IN_ITS_SETTING.keySet());
+    return names;
   }
 
   private static Stream<Edit> triggers(ObjectNode plan) {

@@ -3,13 +3,10 @@ package org.bonewright.change;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.bonewright.casefile.BoneName;
 import org.bonewright.casefile.Direction;
 import org.bonewright.casefile.Plate;
 import org.bonewright.measures.Words;
@@ -23,9 +20,6 @@ import tools.jackson.databind.node.ObjectNode;
 final class PlateChoices {
 
   private static final String PLATE = "plate";
-  private static final String NAIL = "nail";
-  private static final double LONGEST_SHARE = 0.7;
-  private static final int SHORTEST = 8;
 
   /** From weak to strong; from memory, as the usual dimensions have it. */
   private static final List<Plate.Family> WEAK_TO_STRONG =
@@ -40,25 +34,6 @@ final class PlateChoices {
           Plate.Family.LARGE_FRAGMENT_NARROW_LOCKING,
           Plate.Family.LARGE_FRAGMENT_BROAD,
           Plate.Family.LARGE_FRAGMENT_BROAD_LOCKING);
-
-  /** The size for a bone, and the surfaces on which it is commonly laid; no source. */
-  private static final Map<BoneName, Usual> USUAL =
-      Map.of(
-          BoneName.FEMUR,
-          new Usual(Plate.Family.LARGE_FRAGMENT_BROAD_LOCKING, List.of("lateral", "anterolateral")),
-          BoneName.TIBIA,
-          new Usual(Plate.Family.LARGE_FRAGMENT_NARROW_LOCKING, List.of("medial", "lateral")),
-          BoneName.HUMERUS,
-          new Usual(
-              Plate.Family.LARGE_FRAGMENT_NARROW_LOCKING, List.of("anterolateral", "posterior")),
-          BoneName.RADIUS,
-          new Usual(Plate.Family.SMALL_FRAGMENT_LOCKING, List.of("anterior", "lateral")),
-          BoneName.ULNA,
-          new Usual(Plate.Family.SMALL_FRAGMENT_LOCKING, List.of("posterior", "medial")),
-          BoneName.CLAVICLE,
-          new Usual(Plate.Family.SMALL_FRAGMENT_LOCKING, List.of("anterior")));
-
-  private record Usual(Plate.Family family, List<String> surfaces) {}
 
   private PlateChoices() {}
 
@@ -209,62 +184,6 @@ final class PlateChoices {
                                   changed -> changed.set("surface", to)));
             });
   }
-
-  /** A plate of the size usual for the bone instead of the nail, the line pressed. */
-  static Stream<Edit> insteadOfNail(ObjectNode stage, Setting setting) {
-    OptionalInt nail = StageParts.implants(stage, NAIL).findFirst();
-    Optional<Usual> usual = setting.bone().map(USUAL::get);
-    if (nail.isEmpty() || usual.isEmpty()) {
-      return Stream.empty();
-    }
-    double longest = LONGEST_SHARE * setting.lengthMm().orElse(0);
-    return setting.shelf().plates(usual.get().family()).stream()
-        .flatMap(
-            sizes ->
-                sizes.holes().stream()
-                    .filter(holes -> holes >= SHORTEST && holes % 2 == 0)
-                    .filter(holes -> holes * sizes.family().spacingMm() <= longest)
-                    .sorted()
-                    .flatMap(
-                        holes ->
-                            usual.get().surfaces().stream()
-                                .map(JsonNodeFactory.instance::stringNode)
-                                .map(s -> new FreshPlate(sizes, holes, s, false))))
-        .map(fresh -> instead(stage, nail.getAsInt(), fresh, setting));
-  }
-
-  private static Edit instead(ObjectNode stage, int nail, FreshPlate fresh, Setting setting) {
-    String press = setting.shelf().tensionDevice() ? "tension-device" : "eccentric-screws";
-    return Edit.of(
-        stage,
-        "instead of the nail: "
-            + fresh.inWords()
-            + ", bent beforehand and pressed by "
-            + press.replace('-', ' '),
-        changed -> {
-          ((ArrayNode) changed.path("fixation"))
-              .set(
-                  nail,
-                  fresh.drawn(
-                      StageParts.freeName(stage, PLATE),
-                      stage.path("resection").isEmpty()
-                          ? setting.zoneMiddleMm()
-                          : OptionalDouble.empty()));
-          changed
-              .put("concept", "absolute")
-              .put("approach", fresh.surface().asString("lateral"))
-              .putObject("compression")
-              .put("method", press)
-              .put("prebent", "yes")
-              .put("beforeLocking", "yes");
-          if (StageParts.number(stage.path("strippedPercent")) < OPENED) {
-            changed.put("strippedPercent", OPENED);
-          }
-        });
-  }
-
-  /** What an open approach strips of the circumference, in percent; common practice, no source. */
-  private static final int OPENED = 30;
 
   /** Return whether a number of holes may be had of the plate's own size. */
   static boolean isKept(ObjectNode plate, int holes, Setting setting) {

@@ -1,5 +1,6 @@
 package org.bonewright.change;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.NavigableSet;
 import java.util.stream.IntStream;
@@ -110,7 +111,8 @@ final class PlateReach {
 
   /** The plate moved along the bone: by half a hole, then by whole ones. */
   static Stream<Edit> shifted(ObjectNode stage) {
-    return Stream.concat(shiftedByHalf(stage), shiftedByHoles(stage));
+    return Stream.concat(
+        shiftedByHalf(stage), shiftedByHoles(stage, PlateMoves.plates(stage).boxed().toList()));
   }
 
   private static Stream<Edit> shiftedByHalf(ObjectNode stage) {
@@ -143,16 +145,27 @@ final class PlateReach {
     return by > 0 ? " towards the near end" : " towards the far end";
   }
 
-  private static Stream<Edit> shiftedByHoles(ObjectNode stage) {
+  /** Of two plates the shorter one moved along the bone, so that their ends lie at two levels. */
+  static Stream<Edit> staggered(ObjectNode stage) {
+    List<Integer> plates = PlateMoves.plates(stage).boxed().toList();
+    return plates.size() == 2
+        ? plates.stream()
+            .min(Comparator.comparingDouble(i -> Plates.lengthMm(StageParts.implant(stage, i))))
+            .stream()
+            .flatMap(shorter -> shiftedByHoles(stage, List.of(shorter)))
+        : Stream.empty();
+  }
+
+  private static Stream<Edit> shiftedByHoles(ObjectNode stage, List<Integer> plates) {
     return IntStream.rangeClosed(1, FARTHEST)
         .boxed()
         .flatMap(by -> Stream.of(by, -by))
         .flatMap(
             by ->
-                PlateMoves.plates(stage)
+                plates.stream()
                     .filter(i -> laid(StageParts.implant(stage, i)))
                     .filter(i -> staysOver(StageParts.implant(stage, i), by))
-                    .mapToObj(
+                    .map(
                         i ->
                             Edit.of(
                                 stage,

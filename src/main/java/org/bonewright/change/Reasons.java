@@ -14,11 +14,18 @@ final class Reasons {
   private final RuleSet rules;
   private final Search search;
   private final PlanJudge judge;
+  private final BeforePlan.Infection infection;
 
-  Reasons(RuleSet rules, Search search, PlanJudge judge) {
+  /**
+   * Make it.
+   *
+   * @param infection how far infection is known
+   */
+  Reasons(RuleSet rules, Search search, PlanJudge judge, BeforePlan.Infection infection) {
     this.rules = rules;
     this.search = search;
     this.judge = judge;
+    this.infection = infection;
   }
 
   /** Return what is critical or major and open, the gravest first. */
@@ -45,8 +52,10 @@ final class Reasons {
     Map<String, Long> offered =
         search.offered(end, place).stream()
             .collect(Collectors.groupingBy(Option::move, Collectors.counting()));
-    if (moves.stream().anyMatch(move -> Undrawn.of(move).equals(Optional.of(Undrawn.INFECTION)))) {
-      return Undrawn.INFECTION.words();
+    if (search.concernsInfection(place)
+        && !offered.containsKey(InfectionStages.MOVE)
+        && infection != BeforePlan.Infection.NO_SIGN) {
+      return (infection == BeforePlan.Infection.PROVEN ? Undrawn.INFECTION : Undrawn.DOUBT).words();
     }
     if (search.isInfectionFirst(end)) {
       return "Infection comes first; until it is treated, no step was looked for here.";

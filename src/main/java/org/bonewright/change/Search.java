@@ -72,16 +72,25 @@ final class Search {
     return new Node(file, judged, List.of(), places.count(judged), Price.of(file.plan()));
   }
 
-  /** Return whether proven infection is left untreated: that comes before all else. */
+  /**
+   * Return whether proven infection is left untreated, and no plan against it can be drawn: that
+   * comes before all else.
+   */
   boolean isInfectionFirst(Node node) {
     return places.grave(node.judged()).stream()
         .filter(place -> places.isCritical(node.judged(), place))
-        .anyMatch(
-            place -> {
-              List<Undrawn> why =
-                  moves(place).stream().flatMap(move -> Undrawn.of(move).stream()).toList();
-              return why.contains(Undrawn.INFECTION) && offered(node, place).isEmpty();
-            });
+        .filter(this::concernsInfection)
+        .anyMatch(place -> offered(node, place).isEmpty());
+  }
+
+  /** Return whether something is left open that a plan against infection would close. */
+  boolean leavesInfectionOpen(Node node) {
+    return places.grave(node.judged()).stream().anyMatch(this::concernsInfection);
+  }
+
+  /** Return whether a plan against infection is among the moves of a principle. */
+  boolean concernsInfection(Place place) {
+    return moves(place).contains(InfectionStages.MOVE);
   }
 
   /** Return the best plan that the greedy walk reaches; the start where it reaches none. */
@@ -109,7 +118,10 @@ final class Search {
     return Optional.empty();
   }
 
-  /** What was tried in vain before comes last, then the gravest first, then what is soon tried. */
+  /**
+   * What was tried in vain before comes last. Proven infection goes first where a plan against it
+   * can be drawn, then the gravest, then what is soon tried.
+   */
   private List<Place> inOrder(Node at) {
     Map<Place, Integer> ways = new HashMap<>();
     List<Place> grave = places.grave(at.judged());
@@ -117,9 +129,16 @@ final class Search {
     return grave.stream()
         .sorted(
             Comparator.comparing((Place place) -> failed.contains(place))
+                .thenComparing(place -> !isAnsweredByStages(at, place))
                 .thenComparing(place -> places.isCritical(at.judged(), place) ? 0 : 1)
                 .thenComparing(place -> ways.getOrDefault(place, 0)))
         .toList();
+  }
+
+  private boolean isAnsweredByStages(Node at, Place place) {
+    return concernsInfection(place)
+        && offered(at, place).stream()
+            .anyMatch(option -> option.move().equals(InfectionStages.MOVE));
   }
 
   /**

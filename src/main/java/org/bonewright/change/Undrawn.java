@@ -15,10 +15,21 @@ enum Undrawn {
       "The patient is treated, or another specialist asked, before the operation; no drawing does"
           + " that."),
 
-  /** It is a plan of its own, against infection. */
+  /** Infection is proven, and this plan cannot be parted in two stages here. */
   INFECTION(
-      "Infection must be treated first, in stages, by a team that does this often; such a plan is"
-          + " not drawn here."),
+      "Infection must be treated first, in stages, by a team that does this often. Two stages are"
+          + " drawn here only for one stage with a plate on femur or tibia that takes out all metal"
+          + " in the bone, where the levels for pins are known."),
+
+  /** Infection is in doubt. */
+  DOUBT(
+      "Infection is in doubt: markers and samples first, graft and final metal after the result."
+          + " What the result will be, no drawing can assume."),
+
+  /** Length that is regained opens a gap. */
+  LENGTH(
+      "Length that is regained opens a gap as wide: whether graft, a membrane or transport fills it"
+          + " is a design that only a surgeon can make."),
 
   /** What exactly is done, only a surgeon can design. */
   DESIGN("Its moves need a design that only a surgeon can make; none can be drawn from here.");
@@ -43,8 +54,8 @@ enum Undrawn {
                   "soft-tissue-cover",
                   "team-review",
                   "treat-host"),
-              INFECTION,
-              List.of("infection-plan"),
+              LENGTH,
+              List.of("restore-length"),
               DESIGN,
               List.of(
                   "add-stability",
@@ -63,13 +74,9 @@ enum Undrawn {
                   "one-metal",
                   "other-approach",
                   "overlap-metal",
-                  "plate-over-nail",
-                  "protect-lag-screw",
                   "replace-lag-screw",
                   "rescue-screw",
-                  "restore-length",
-                  "ring-fixator",
-                  "stagger-plates"))
+                  "ring-fixator"))
           .entrySet()
           .stream()
           .flatMap(why -> why.getValue().stream().map(move -> Map.entry(move, why.getKey())))

@@ -46,7 +46,6 @@ import picocli.CommandLine.Option;
 final class ImproveCommand implements Callable<Integer> {
 
   private static final int TELL_EVERY = 20;
-  private static final int MOST_TRIES = 5000;
 
   @CommandLine.Mixin private CaseChoice cases = new CaseChoice();
 
@@ -72,8 +71,9 @@ final class ImproveCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Unusable {
-    if (tries < 1 || tries > MOST_TRIES) {
-      throw new Unusable("--tries takes a number from 1 to " + MOST_TRIES + ", not " + tries + ".");
+    if (tries < 1 || tries > Improver.HIGHEST_MOST) {
+      throw new Unusable(
+          "--tries takes a number from 1 to " + Improver.HIGHEST_MOST + ", not " + tries + ".");
     }
     CaseInput input = cases.read();
     CaseFile caseFile = input.caseFile();

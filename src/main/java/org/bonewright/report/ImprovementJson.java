@@ -42,7 +42,7 @@ public final class ImprovementJson {
         .put("invented", walk.invented())
         .put("plan", walk.plan())
         .put("outcome", Words.written(walk.outcome()))
-        .put("infectionFirst", walk.leavesInfectionOpen());
+        .put("infectionFirst", walk.infection() != Improvement.Infection.NOT_AT_ISSUE);
     walk.shortness().ifPresent(known -> root.put("shortness", Words.written(known)));
     root.put("judged", walk.judged()).put("most", walk.most()).put("shelf", walk.shelf());
     walk.notKept().forEach(root.putArray("notKept")::add);

@@ -60,6 +60,7 @@ public final class ImprovementText {
 
   private void outcome() {
     page.line("");
+    infection();
     switch (walk.outcome()) {
       case NOTHING_NEEDED ->
           page.hanging(
@@ -87,12 +88,6 @@ public final class ImprovementText {
                       : "these steps go as far as the moves of the cards lead.")
                   + " What stays is told below, with the reason.");
     }
-    if (walk.leavesInfectionOpen() && walk.outcome() != Improvement.Outcome.INFECTION_FIRST) {
-      page.hanging(
-          "",
-          "INFECTION FIRST: what is said of it below comes before these steps; they are for a later"
-              + " stage.");
-    }
     page.hanging(
         "",
         counted(walk.judged(), "plan")
@@ -103,6 +98,26 @@ public final class ImprovementText {
             + ".");
     if (!walk.notKept().isEmpty()) {
       page.hanging("", "NOT ON THIS SHELF: " + String.join("; ", walk.notKept()) + ".");
+    }
+  }
+
+  private void infection() {
+    boolean told = walk.outcome() == Improvement.Outcome.INFECTION_FIRST;
+    if (walk.infection() == Improvement.Infection.COMES_FIRST && !told) {
+      page.hanging(
+          "",
+          "INFECTION FIRST: what is said of it below comes before "
+              + (walk.steps().isEmpty()
+                  ? "all else."
+                  : "these steps; they are for a later stage."));
+    }
+    if (walk.infection() == Improvement.Infection.DRAWN_IN_STAGES) {
+      page.hanging(
+          "",
+          "INFECTION FIRST: it is proven. The step in two stages is a sketch to take to the"
+              + " infection team, not a plan: what is cut out, how the wound is closed, which drugs,"
+              + " where the pins go and whether the later stage still fits are theirs and yours to"
+              + " settle.");
     }
   }
 

@@ -9,6 +9,7 @@ import org.bonewright.casefile.Material;
 import org.bonewright.casefile.Plate;
 import org.bonewright.casefile.Strut;
 import org.bonewright.casefile.checking.Intake;
+import org.bonewright.principles.RuleSet;
 import org.bonewright.shelf.NailSizes;
 import org.bonewright.shelf.PlateSizes;
 import org.bonewright.shelf.Shelf;
@@ -114,6 +115,92 @@ class NewImplantTest {
   }
 
   @Test
+  void a_plate_over_a_nail_lets_the_nail_stay_with_its_bolts_and_presses_nothing() {
+    List<Option> options = options(NAILED, "plate-over-nail");
+
+    assertThat(options).isNotEmpty().allMatch(NewImplantTest::reads);
+    for (Option option : options) {
+      ObjectNode stage = option.file().stage(0);
+      assertThat(stage.path("fixation")).hasSize(1);
+      assertThat(implant(option, 0).path("kind").asString()).isEqualTo("plate");
+      assertThat(implant(option, 0).at("/screws/0/type").asString()).isEqualTo("locking");
+      assertThat(stage.path("removed")).isEmpty();
+      assertThat(stage.at("/compression/method").asString()).isEqualTo("none");
+      assertThat(stage.at("/infectionCare/implants").asString()).isEqualTo("kept");
+      assertThat(option.words()).startsWith("op-1/nail-1 left in");
+    }
+    assertThat(options.get(0).words()).contains("near cortex");
+  }
+
+  @Test
+  void a_nail_that_broke_or_a_bone_without_one_gets_no_plate_over_it() {
+    ObjectNode broken = NAILED.root().deepCopy();
+    ((ObjectNode) broken.at("/operations/0/outcome")).put("mode", "nail-broken");
+
+    assertThat(options(new DrawnCase(broken), "plate-over-nail")).isEmpty();
+    assertThat(options(PLATED.stage(s -> s.putArray("fixation")), "plate-over-nail")).isEmpty();
+  }
+
+  @Test
+  void lag_screws_that_hold_the_bone_alone_get_a_plate_beside_them() {
+    DrawnCase lagged =
+        PLATED.stage(
+            stage ->
+                stage
+                    .putArray("fixation")
+                    .addObject()
+                    .put("id", "lag-screw-1")
+                    .put("kind", "lag-screw")
+                    .put("diameterMm", 4.5));
+    List<Option> options = options(lagged, "protect-lag-screw");
+
+    assertThat(options).isNotEmpty().allMatch(NewImplantTest::reads);
+    assertThat(options)
+        .allSatisfy(
+            option -> {
+              assertThat(implant(option, 0)).isEqualTo(lagged.stage().at("/fixation/0"));
+              assertThat(implant(option, 1).path("kind").asString()).isEqualTo("plate");
+            });
+    assertThat(options(PLATED, "protect-lag-screw")).isEmpty();
+  }
+
+  @Test
+  void of_two_plates_with_ends_at_one_level_the_shorter_is_moved_and_the_longer_stays() {
+    DrawnCase two =
+        new DrawnCase(options(PLATED, "second-plate", UsualShelf.shelf()).get(0).file().root());
+    List<Option> options = options(two, "stagger-plates");
+
+    assertThat(options).isNotEmpty().allMatch(NewImplantTest::reads);
+    assertThat(options)
+        .allSatisfy(
+            option -> {
+              assertThat(implant(option, 0)).isEqualTo(two.stage().at("/fixation/0"));
+              assertThat(implant(option, 1).path("place"))
+                  .isNotEqualTo(two.stage().at("/fixation/1/place"));
+              assertThat(Plates.lineMm(implant(option, 1)))
+                  .isEqualTo(Plates.lineMm(two.stage().at("/fixation/1")));
+            });
+    assertThat(options(PLATED, "stagger-plates")).isEmpty();
+  }
+
+  @Test
+  void two_plates_that_end_together_are_staggered_by_such_a_move() {
+    DrawnCase level =
+        PLATED.stage(
+            stage -> {
+              ObjectNode second = ((ObjectNode) stage.at("/fixation/0")).deepCopy();
+              second.put("id", "plate-2").put("surface", "anteromedial");
+              stage.withArrayProperty("fixation").add(second);
+            });
+
+    assertThat(
+            new ChangeFinder(RuleSet.built(), UsualShelf.shelf())
+                .changes(level.bytes(), "dual-plates-at-right-angle", "plan-a"))
+        .extracting(PlanChange::move)
+        .contains("stagger-plates");
+  }
+
+  @Test
   void a_stronger_plate_is_as_long_at_least_and_on_the_same_surface() {
     List<Option> options = options(DrawnCase.weakShortPlate(), "stronger-plate");
 
@@ -144,7 +231,8 @@ class NewImplantTest {
     "stronger-plate",
     "add-strut",
     "longer-plate",
-    "tension-device"
+    "tension-device",
+    "protect-lag-screw"
   })
   void an_empty_shelf_offers_no_new_implant(String move) {
     Shelf empty = new Shelf("empty", List.of(), List.of(), List.of(), List.of(), false, false);

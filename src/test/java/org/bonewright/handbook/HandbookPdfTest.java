@@ -87,6 +87,21 @@ class HandbookPdfTest {
   }
 
   @Test
+  void shows_the_examples_at_the_limits_of_a_principle_in_one_row_for_each_number() {
+    String all = String.join(" ", pages).replaceAll("\\s+", " ");
+    assertThat(all)
+        .contains(
+            "Deep samples 0: unmet, major by “five”; 4: unmet, major by “five”; 5: met; 6: met")
+        .doesNotContain("Starts from");
+  }
+
+  @Test
+  void shows_situations_where_no_number_decides() {
+    assertThat(String.join(" ", pages).replaceAll("\\s+", " "))
+        .contains("Situation Given Verdict", "Situation Verdicts along one number");
+  }
+
+  @Test
   void has_the_cautions_and_the_version_on_its_cover() {
     assertThat(pages.get(0).replaceAll("\\s+", " "))
         .contains("Decision support, not a decision")

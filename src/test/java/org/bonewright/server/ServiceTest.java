@@ -233,6 +233,46 @@ class ServiceTest {
       assertThat(post("/api/improvements", "application/json", unusable).statusCode())
           .isEqualTo(422);
     }
+
+    @Test
+    void judge_no_more_plans_than_were_asked_for() throws Exception {
+      HttpResponse<byte[]> answer = improved("?tries=2", "application/json");
+      assertThat(answer.statusCode()).isEqualTo(200);
+      JsonNode json = JSON.readTree(answer.body());
+      assertThat(json.path("most").asInt()).isEqualTo(2);
+      assertThat(json.path("judged").asInt()).isBetween(1, 2);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"0", "-3", "5001", "99999999999", "many", ""})
+    void with_a_number_of_tries_that_is_none_are_a_problem_that_tells_the_range(String tries)
+        throws Exception {
+      for (String accept : List.of("application/json", "text/plain")) {
+        HttpResponse<byte[]> answer = improved("?tries=" + tries, accept);
+        assertThat(answer.statusCode()).isEqualTo(400);
+        assertThat(answer.headers().firstValue("content-type"))
+            .hasValue("application/problem+json");
+        JsonNode problem = JSON.readTree(answer.body());
+        assertThat(problem.path("type").asString())
+            .isEqualTo("urn:bonewright:problem:unusable-tries");
+        assertThat(problem.path("detail").asString()).contains("1 to 5000", "\"" + tries + "\"");
+      }
+    }
+
+    @Test
+    void say_in_the_description_of_the_api_how_many_tries_may_be_asked_for() throws Exception {
+      JsonNode parameters =
+          JSON.readTree(get("/api/openapi").body())
+              .at("/paths/~1api~1improvements/post/parameters");
+      assertThat(parameters)
+          .anySatisfy(
+              each -> {
+                assertThat(each.path("name").asString()).isEqualTo("tries");
+                assertThat(each.at("/schema/minimum").asInt()).isEqualTo(1);
+                assertThat(each.at("/schema/maximum").asInt()).isEqualTo(5000);
+                assertThat(each.at("/schema/default").asInt()).isEqualTo(150);
+              });
+    }
   }
 
   @Nested

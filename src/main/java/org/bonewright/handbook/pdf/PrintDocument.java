@@ -19,7 +19,7 @@ import org.bonewright.markup.Markup;
 final class PrintDocument {
 
   /** What is there to browse, and would only make a printed book thick. */
-  private static final Set<String> LEFT_OUT = Set.of("examples", "near-cause", "near-family");
+  private static final Set<String> LEFT_OUT = Set.of("near-cause", "near-family");
 
   private final Handbook handbook;
   private final Markup out = new Markup();
@@ -68,7 +68,8 @@ final class PrintDocument {
     out.open("div", "class", "caution");
     handbook.cautions().forEach(caution -> out.say("p", caution.words()));
     out.close();
-    out.say("p", "The examples of each principle stand in the pages to browse, not here.");
+    out.say(
+        "p", "Of the examples those at the limits are printed; all stand in the pages to browse.");
     out.close();
   }
 
@@ -124,6 +125,9 @@ final class PrintDocument {
   }
 
   private static Optional<Section> kept(Section section) {
+    if (section.anchor().equals(CompactExamples.ANCHOR)) {
+      return CompactExamples.of(section);
+    }
     List<Section> parts = section.parts().stream().flatMap(part -> kept(part).stream()).toList();
     return LEFT_OUT.contains(section.anchor()) || (section.blocks().isEmpty() && parts.isEmpty())
         ? Optional.empty()

@@ -18,9 +18,10 @@ final class MeantToUnite implements Measure {
         "meant-to-unite",
         "Meant to bring union",
         Definition.yesOrNo(),
-        "no for an operation that was only a stage and did what it was for, and for one, or a plan,"
-            + " that puts in neither implant nor graft, starts no transport and takes out no bolt;"
-            + " else yes",
+        "no for an operation that was only a stage and did what it was for, for a stage of a plan"
+            + " whose plates, nails and fixators a later stage takes out for others, and for one, or"
+            + " a plan, that puts in neither implant nor graft, starts no transport and takes out no"
+            + " bolt; else yes",
         List.of(
             "operations/outcome/result",
             "operations/fixation",
@@ -35,6 +36,9 @@ final class MeantToUnite implements Measure {
     List<Operation> steps = scene.subject().steps();
     if (steps.stream().allMatch(Operation::wasOnlyAStage)) {
       return Reading.word("no", "a stage; a further operation was always intended");
+    }
+    if (GivesWay.is(scene.subject())) {
+      return Reading.word("no", "a stage; what holds the bone gives way to other metal later");
     }
     if (steps.stream().anyMatch(MeantToUnite::does)) {
       return Reading.word("yes", "implant, graft, transport or bolts out");

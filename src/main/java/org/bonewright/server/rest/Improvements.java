@@ -14,28 +14,26 @@ import org.springframework.stereotype.Component;
 class Improvements {
 
   private final Rulebook rulebook;
-  private final Improver improver;
 
   Improvements(Rulebook rulebook) {
     this.rulebook = rulebook;
-    this.improver =
-        new Improver(rulebook.rules(), rulebook.shelf(), Improver.USUAL_MOST, judged -> {});
   }
 
   /**
    * Walk from a plan.
    *
    * @param plan id of the plan, if one is named; else the chosen one, or the only one
+   * @param tries how many plans are judged at the most
    * @throws UnusableCase if the case has an error; the exception lists every problem
    * @throws UnknownPlan if there is no such plan, or none is named and none chosen
    */
-  Improvement of(byte[] body, Optional<String> plan) throws UnusableCase, UnknownPlan {
+  Improvement of(byte[] body, Optional<String> plan, Tries tries) throws UnusableCase, UnknownPlan {
     CaseFile caseFile = SentCase.of(body);
     List<String> plans = Improver.plans(caseFile);
     String wanted =
         plan.or(() -> Improver.usualPlan(caseFile))
             .orElseThrow(() -> new UnknownPlan("No plan is named, and none is chosen.", plans));
-    return improver
+    return new Improver(rulebook.rules(), rulebook.shelf(), tries.most(), judged -> {})
         .improve(body, wanted)
         .orElseThrow(() -> new UnknownPlan("There is no plan " + wanted + ".", plans));
   }

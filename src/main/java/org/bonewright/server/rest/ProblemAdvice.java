@@ -71,6 +71,12 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
   }
 
   @ExceptionHandler
+  ProblemDetail unusable(Tries.NotANumber fault) {
+    return of(
+        HttpStatus.BAD_REQUEST, "unusable-tries", "No such number of tries", fault.getMessage());
+  }
+
+  @ExceptionHandler
   ProblemDetail unknown(UnknownPage fault) {
     return of(HttpStatus.NOT_FOUND, "unknown-page", "No such page", fault.getMessage());
   }

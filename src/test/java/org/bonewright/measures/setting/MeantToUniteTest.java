@@ -49,4 +49,52 @@ class MeantToUniteTest {
         CaseText.plated().redone("plate-bent").at("/plans/0/stages/0", "{fixation: null}");
     assertThat(Taken.of("meant-to-unite", text)).isEqualTo("no fact");
   }
+
+  /** A fixator, then a second stage as told. */
+  private static String fixatorThen(String second) {
+    CaseText text =
+        CaseText.plated()
+            .redone("infection")
+            .at(
+                "/plans/0",
+                "{stages: [{id: 'stage-1', fixation: [{id: 'frame', kind: 'external-fixator'}]}, "
+                    + second
+                    + "]}");
+    return Taken.of("meant-to-unite", text, "plan-a/stage-1");
+  }
+
+  @Test
+  void a_stage_whose_fixator_gives_way_to_a_plate_later_is_not() {
+    assertThat(
+            fixatorThen(
+                "{id: 'stage-2', removed: [{of: 'stage-1/frame'}],"
+                    + " fixation: [{id: 'plate-1', kind: 'plate'}]}"))
+        .isEqualTo("no fact");
+  }
+
+  @Test
+  void a_stage_whose_fixator_is_taken_off_for_nothing_else_is() {
+    assertThat(fixatorThen("{id: 'stage-2', removed: [{of: 'stage-1/frame'}], fixation: []}"))
+        .isEqualTo("yes fact");
+  }
+
+  @Test
+  void a_stage_whose_fixator_stays_beside_a_later_plate_is() {
+    assertThat(
+            fixatorThen("{id: 'stage-2', removed: [], fixation: [{id: 'plate-1', kind: 'plate'}]}"))
+        .isEqualTo("yes fact");
+  }
+
+  @Test
+  void a_plan_is_whose_last_stage_holds_the_bone() {
+    CaseText text =
+        CaseText.plated()
+            .redone("infection")
+            .at(
+                "/plans/0",
+                "{stages: [{id: 'stage-1', fixation: [{id: 'frame', kind: 'external-fixator'}]},"
+                    + " {id: 'stage-2', removed: [{of: 'stage-1/frame'}],"
+                    + " fixation: [{id: 'plate-1', kind: 'plate'}]}]}");
+    assertThat(Taken.of("meant-to-unite", text)).isEqualTo("yes fact");
+  }
 }
