@@ -22,12 +22,17 @@ public record Nail(
     @Meaning("Mode of locking.") Optional<Locking> locking,
     @Meaning("The bolts; an empty list means none.") Optional<List<Bolt>> bolts,
     @Meaning(
-            "Bolts at the end that has fewer, where the record gives this number and not the bolts.")
+            "Bolts at the end that has fewer, where the record gives this number and not the"
+                + " bolts.")
         @Between(min = 0, max = 6)
         Optional<Quantity> fewestBolts)
     implements Implant {
 
-  /** Return the same nail without the bolts at these places of its list, counted from 1. */
+  /**
+   * Return the same nail without the bolts at these places of its list, counted from 1. Once some
+   * are out, the mode of locking that was stated with them holds no longer, nor does the number at
+   * the weaker end.
+   */
   public Nail withoutBolts(List<Integer> taken) {
     return new Nail(
         id,
@@ -37,9 +42,9 @@ public record Nail(
         material,
         entry,
         reamedMm,
-        locking,
+        taken.isEmpty() ? locking : Optional.empty(),
         bolts.map(all -> Places.without(all, taken)),
-        fewestBolts);
+        taken.isEmpty() ? fewestBolts : Optional.empty());
   }
 
   /** From which end a nail goes in. */

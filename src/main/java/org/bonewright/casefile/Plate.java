@@ -25,13 +25,17 @@ public record Plate(
     @Meaning("Where it lies along the bone.") Optional<Placement> place,
     @Meaning("The screws, by hole; holes not named are open.") Optional<List<ScrewRow>> screws,
     @Meaning(
-            "Cortices that the screws grip on the side that has fewer, where the record gives this number and not the holes.")
+            "Cortices that the screws grip on the side that has fewer, where the record gives this"
+                + " number and not the holes.")
         @Between(min = 0, max = 40)
         Optional<Quantity> fewestCortices,
     @Meaning("Holes closed with a plug.") @Between(min = 1, max = 30) List<Integer> plugged)
     implements Implant {
 
-  /** Return the same plate without the screws of these holes. */
+  /**
+   * Return the same plate without the screws of these holes. How many cortices were gripped on the
+   * weaker side is not known any more once some are out.
+   */
   public Plate withoutScrews(List<Integer> taken) {
     return new Plate(
         id,
@@ -46,7 +50,7 @@ public record Plate(
         standOffMm,
         place,
         screws.map(rows -> rows.stream().map(row -> row.without(taken)).toList()),
-        fewestCortices,
+        taken.isEmpty() ? fewestCortices : Optional.empty(),
         plugged);
   }
 

@@ -71,6 +71,25 @@ class DimensionTest {
   }
 
   @Test
+  void one_that_begins_where_the_other_ends_is_the_larger_by_itself() {
+    Dimension table = Dimension.assumed(10, 12, "table");
+    assertThat(exact(12).atLeast(table)).isEqualTo(exact(12));
+    assertThat(exact(10).atLeast(table)).isEqualTo(table);
+  }
+
+  @Test
+  void a_quotient_runs_from_the_least_by_the_most_to_the_most_by_the_least() {
+    // 6 / 4 to 10 / 2
+    Dimension quotient = Dimension.assumed(6, 10, "a").over(Dimension.assumed(2, 4, "a"));
+    assertThat(quotient).isEqualTo(Dimension.assumed(1.5, 5, "a"));
+  }
+
+  @Test
+  void what_has_no_upper_bound_is_written_so() {
+    assertThat(Dimension.assumed(4, Double.POSITIVE_INFINITY, "").numbers()).isEqualTo("4 or more");
+  }
+
+  @Test
   void the_larger_of_two_that_meet_is_taken_bound_by_bound() {
     Dimension larger = Dimension.assumed(9, 11, "a").atLeast(Dimension.assumed(10, 12, "b"));
     assertThat(larger).isEqualTo(Dimension.assumed(10, 12, "a; b"));
@@ -98,7 +117,8 @@ class DimensionTest {
     "12.34, 12.34, 12.3",
     "123.4, 123.6, 123–124",
     "-0.5, 0.25, -0.5 to 0.25",
-    "0, 0, 0"
+    "0, 0, 0",
+    "0, 5, 0–5"
   })
   void writes_numbers_as_people_do(double min, double max, String written) {
     assertThat(new Dimension(min, max, false, "").numbers()).isEqualTo(written);

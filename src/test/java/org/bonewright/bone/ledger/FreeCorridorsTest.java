@@ -117,6 +117,18 @@ class FreeCorridorsTest {
   }
 
   @Test
+  void a_stretch_half_a_millimetre_too_short_or_between_two_tracks_is_none_either() {
+    // 159.5 to 191: 31.5 mm
+    assertThat(free(List.of(through(200)), THREE, 90, 159.5, 250))
+        .containsExactly(corridor(90, 209, 250));
+    // 209 to 231: 22 mm; 209 to 241: 32 mm
+    assertThat(free(List.of(through(200), through(240)), THREE, 90, 150, 290))
+        .containsExactly(corridor(90, 150, 191), corridor(90, 249, 290));
+    assertThat(free(List.of(through(200), through(250)), THREE, 90, 150, 299))
+        .containsExactly(corridor(90, 150, 191), corridor(90, 209, 241), corridor(90, 259, 299));
+  }
+
+  @Test
   void a_track_whose_direction_is_not_recorded_takes_its_level_on_every_surface() {
     OldTrack anywhere = track(200, Optional.empty(), Track.Reach.BOTH_CORTICES);
     for (double surface : new double[] {0, 45, 90, 180, 270}) {

@@ -3,6 +3,7 @@ package org.bonewright.bone.ledger;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Optional;
 import org.bonewright.bone.Dimension;
 import org.bonewright.casefile.Direction;
@@ -41,5 +42,33 @@ class OpeningTest {
     assertThat(across.min()).isZero();
     assertThat(across.max()).isEqualTo(20);
     assertThat(across.assumed()).isTrue();
+  }
+
+  @Test
+  void a_tilted_track_comes_out_farther_on_the_thicker_the_bone_is() {
+    Track track = Drill.at(100, 30).tilted(45).track();
+    List<Opening> open = Opening.of(track, new Dimension(20, 24, false, ""));
+    // tan 45 = 1
+    assertThat(open.get(1).level().min()).isCloseTo(120, within(1e-9));
+    assertThat(open.get(1).level().max()).isCloseTo(124, within(1e-9));
+    assertThat(open.get(1).direction().orElseThrow().degrees()).isEqualTo(210);
+    Track back = Drill.at(100, 30).tilted(-45).track();
+    Dimension other = Opening.of(back, new Dimension(20, 24, false, "")).get(1).level();
+    assertThat(other.min()).isCloseTo(76, within(1e-9));
+    assertThat(other.max()).isCloseTo(80, within(1e-9));
+  }
+
+  @Test
+  void a_distance_is_assumed_where_a_level_or_the_width_that_counts_is() {
+    Opening here = at(100, 100, 0);
+    Opening assumed =
+        new Opening(Dimension.assumed(103, 103, ""), Optional.of(new Direction(0)), true);
+    Dimension usual = Dimension.assumed(20, 20, "");
+    assertThat(here.centres(at(103, 103, 90), OUTER).assumed()).isFalse();
+    assertThat(here.centres(assumed, OUTER).assumed()).isTrue();
+    assertThat(assumed.centres(here, OUTER).assumed()).isTrue();
+    assertThat(here.centres(at(103, 103, 90), usual).assumed()).isTrue();
+    // on one line along the bone its width does not count
+    assertThat(here.centres(at(103, 103, 0), usual).assumed()).isFalse();
   }
 }

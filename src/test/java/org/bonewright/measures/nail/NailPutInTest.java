@@ -44,4 +44,22 @@ class NailPutInTest {
     assertThat(Taken.of("nail-locking", CaseText.plated())).isEqualTo("none: no nail in place");
     assertThat(Taken.of("nail-locking", CaseText.bare())).isEqualTo("unknown, ask op-1/fixation");
   }
+
+  @Test
+  void a_nail_of_which_bolts_came_out_since_is_no_longer_locked_as_was_stated() {
+    assertThat(Taken.of("nail-locking", without("[3, 4]"))).isEqualTo("dynamic fact");
+    assertThat(Taken.of("nail-locking", without("[1, 2, 3, 4]"))).isEqualTo("unlocked fact");
+    assertThat(Taken.of("nail-locking", without("[4]"))).startsWith("dynamic or static");
+    assertThat(Taken.of("nail-locked", without("[1, 2, 3, 4]"))).isEqualTo("no fact");
+    assertThat(Taken.of("nail-locking", CaseText.nailed())).isEqualTo("static fact");
+  }
+
+  private static CaseText without(String bolts) {
+    return CaseText.nailed()
+        .with(
+            "{plans: [{id: 'plan-a', stages: [{id: 'a-1', fixation: [],"
+                + " removed: [{of: 'op-1/nail-1', bolts: "
+                + bolts
+                + "}]}]}]}");
+  }
 }
