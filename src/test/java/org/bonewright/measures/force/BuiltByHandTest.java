@@ -136,9 +136,9 @@ class BuiltByHandTest {
                     + " 'lag-screw', diameterMm: 4.5}]}");
     FixedBone fixed = built(text);
     // 12 / 8 mm to either side
-    assertThat(fixed.lags()).extracting(BuiltByHandTest::middle).containsExactly(1.5, -1.5);
+    assertThat(fixed.beside().lags()).extracting(BuiltByHandTest::middle).containsExactly(1.5, -1.5);
     // a head of 1.75 times the thread
-    assertThat(fixed.lags().get(0).headRadius()).isCloseTo(3.9375, within(1e-9));
+    assertThat(fixed.beside().lags().get(0).headRadius()).isCloseTo(3.9375, within(1e-9));
   }
 
   private static double middle(LaggedScrew lag) {
@@ -161,7 +161,7 @@ class BuiltByHandTest {
 
   @Test
   void a_fixator_has_its_bars_one_behind_the_other_and_pins_with_a_thinner_core() {
-    BarFixator fixator = built(pinned(2, "")).fixator().orElseThrow();
+    BarFixator fixator = built(pinned(2, "")).beside().fixator().orElseThrow();
     assertThat(fixator.pins())
         .extracting(BarFixator.Pin::at)
         .containsExactly(-110.0, -70.0, -30.0, 30.0, 70.0, 110.0);
@@ -172,10 +172,10 @@ class BuiltByHandTest {
 
   @Test
   void a_pin_in_the_gap_holds_nothing_and_one_at_its_edge_stands_a_millimetre_in_the_bone() {
-    assertThat(built(pinned(62, "")).fixator().orElseThrow().pins())
+    assertThat(built(pinned(62, "")).beside().fixator().orElseThrow().pins())
         .extracting(BarFixator.Pin::at)
         .containsExactly(-110.0, -70.0, 70.0, 110.0);
-    assertThat(built(pinned(59, "")).fixator().orElseThrow().pins())
+    assertThat(built(pinned(59, "")).beside().fixator().orElseThrow().pins())
         .extracting(BarFixator.Pin::at)
         .containsExactly(-110.0, -70.0, -30.5, 30.5, 70.0, 110.0);
   }

@@ -260,7 +260,7 @@ class MadeByHandTest {
       List<Draw> draws = Draws.all().subList(0, answered);
       return new Forces.Known(
               Sketches.of(Sketches.bridged()),
-              new Solutions.Answers<>(ONE, draws, Collections.nCopies(answered, ONE)),
+              new Solutions.Answers<>(draws, Collections.nCopies(answered, ONE)),
               List.of(new MissingFact("patient/weightKg", "How heavy?")))
           .reading(Solved::strain);
     }

@@ -109,7 +109,7 @@ class PartlyBorneTest {
     }
     Forces.Known known =
         new Forces.Known(
-            LOCKED, new Solutions.Answers<>(samples.get(0), draws, samples), List.of());
+            LOCKED, new Solutions.Answers<>(draws, samples), List.of());
     Loading load = Sketches.load(2500, 150, 7.5);
     assertThat(new HoldOuts().of(known, List.of(load)))
         .contains(

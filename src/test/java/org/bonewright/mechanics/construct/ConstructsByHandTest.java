@@ -121,16 +121,15 @@ class ConstructsByHandTest {
             1.75,
             500,
             4);
-    FixedBone all = bone.with(frame).with(List.of(lag)).with(strut(180));
-    assertThat(all.fixator()).contains(frame);
-    assertThat(all.lags()).containsExactly(lag);
-    assertThat(all.onlay()).contains(strut(180));
+    FixedBone all = bone.with(new Beside(Optional.of(frame), List.of(lag), Optional.of(strut(180))));
+    assertThat(all.beside().fixator()).contains(frame);
+    assertThat(all.beside().lags()).containsExactly(lag);
+    assertThat(all.beside().onlay()).contains(strut(180));
     assertThat(all.plates()).isEqualTo(bone.plates());
     assertThat(all.screws()).isEqualTo(bone.screws());
     assertThat(all.compression()).isEqualTo(bone.compression());
     FixedBone bare = all.screwed(List.of());
     assertThat(bare.screws()).isEmpty();
-    assertThat(bare.fixator()).contains(frame);
-    assertThat(bare.onlay()).contains(strut(180));
+    assertThat(bare.beside()).isEqualTo(all.beside());
   }
 }
