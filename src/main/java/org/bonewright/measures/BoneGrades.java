@@ -23,6 +23,7 @@ public final class BoneGrades {
 
   private BoneGrades() {}
 
+  /** Return the grades that the bone may have; one where it is known, or taken as good. */
   public static Set<BoneGrade> possible(Subject subject) {
     if (strippedScrews(subject) >= 2) {
       return EnumSet.of(BoneGrade.POOR);
@@ -36,6 +37,7 @@ public final class BoneGrades {
         : EnumSet.allOf(BoneGrade.class);
   }
 
+  /** Return the grades that measurements show; none where nothing was measured. */
   public static Set<BoneGrade> measured(Subject subject) {
     List<BoneQuality> known =
         subject.caseFile().bone().quality().stream()
@@ -44,6 +46,7 @@ public final class BoneGrades {
     return BoneGrade.measured(subject.caseFile().bone().name(), known);
   }
 
+  /** Return why the bone should be measured, in words; none where nothing speaks for it. */
   public static List<String> reasonsToMeasure(Subject subject) {
     List<String> reasons = new ArrayList<>();
     boolean hint =
@@ -57,6 +60,7 @@ public final class BoneGrades {
     return reasons;
   }
 
+  /** Return how many screws of earlier plates are recorded as stripped. */
   public static long strippedScrews(Subject subject) {
     return subject.before().stream()
         .map(Operation::fixation)

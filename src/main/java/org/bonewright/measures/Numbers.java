@@ -8,6 +8,7 @@ public final class Numbers {
 
   private Numbers() {}
 
+  /** Return a number, or the range that it may have, without a unit. */
   public static String shown(Quantity quantity) {
     return Dimension.stated(quantity, "").numbers();
   }
