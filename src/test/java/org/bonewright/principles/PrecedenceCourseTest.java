@@ -58,8 +58,7 @@ class PrecedenceCourseTest {
   class Infection {
 
     private static List<String> labels(String signs) {
-      return on(
-              ONCE.with("{findings: [{day: 210, infection: {" + signs + "}}]}"), "plan-a/stage-1")
+      return on(ONCE.with("{findings: [{day: 210, infection: {" + signs + "}}]}"), "plan-a/stage-1")
           .labels();
     }
 

@@ -39,8 +39,7 @@ class SeverityTest {
     up.unmet(WORLD, "minor", "a");
     up.unmet(WORLD, "critical", "a");
     up.unmet(WORLD, "major", "b");
-    assertThat(up.of(WORLD))
-        .isEqualTo(new WorldVerdict(VerdictKind.UNMET, Severity.CRITICAL, "a"));
+    assertThat(up.of(WORLD)).isEqualTo(new WorldVerdict(VerdictKind.UNMET, Severity.CRITICAL, "a"));
     assertThat(up.faults(WORLD)).isEqualTo(Map.of("a", Severity.CRITICAL, "b", Severity.MAJOR));
     Verdicts down = new Verdicts();
     down.unmet(WORLD, "critical", "a");

@@ -46,8 +46,7 @@ class TurnsTest {
 
   @Test
   void what_stays_the_same_on_the_way_is_passed_over() {
-    assertThat(turns(VerdictKind.UNMET, number(OPEN), number(0)))
-        .containsExactly("gap 5 MET");
+    assertThat(turns(VerdictKind.UNMET, number(OPEN), number(0))).containsExactly("gap 5 MET");
     assertThat(turns(VerdictKind.NOT_APPLICABLE, number(STILL), number(2)))
         .containsExactly("gap between 0.1 and 2 MET");
   }

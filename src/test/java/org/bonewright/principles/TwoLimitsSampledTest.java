@@ -22,8 +22,7 @@ class TwoLimitsSampledTest {
           Map.of("gap", "gap"),
           Map.of("near", TestCards.limit("gap", 2), "off", TestCards.limit("gap", 5)));
   private static final Worlds WORLDS =
-      new Worlds(
-          CARD, id -> new Definition(id, id, Definition.millimetres(), "", List.of(), ""));
+      new Worlds(CARD, id -> new Definition(id, id, Definition.millimetres(), "", List.of(), ""));
 
   /** Between 2 and 5 the one limit is not kept, above 5 the other. */
   private static Verdict verdict(int between, int above) {
@@ -58,8 +57,7 @@ class TwoLimitsSampledTest {
         said.unmet(worlds.get(i), grades.get(i), "near");
         counts.put(worlds.get(i), 50);
       }
-      assertThat(new SampledGroup(counts, said).faults())
-          .isEqualTo(Map.of("near", Severity.MAJOR));
+      assertThat(new SampledGroup(counts, said).faults()).isEqualTo(Map.of("near", Severity.MAJOR));
     }
   }
 }

@@ -136,7 +136,9 @@ class BuiltByHandTest {
                     + " 'lag-screw', diameterMm: 4.5}]}");
     FixedBone fixed = built(text);
     // 12 / 8 mm to either side
-    assertThat(fixed.beside().lags()).extracting(BuiltByHandTest::middle).containsExactly(1.5, -1.5);
+    assertThat(fixed.beside().lags())
+        .extracting(BuiltByHandTest::middle)
+        .containsExactly(1.5, -1.5);
     // a head of 1.75 times the thread
     assertThat(fixed.beside().lags().get(0).headRadius()).isCloseTo(3.9375, within(1e-9));
   }

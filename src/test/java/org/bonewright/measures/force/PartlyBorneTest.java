@@ -108,8 +108,7 @@ class PartlyBorneTest {
       samples.add(new Solved(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 100 - i, 0, 0));
     }
     Forces.Known known =
-        new Forces.Known(
-            LOCKED, new Solutions.Answers<>(draws, samples), List.of());
+        new Forces.Known(LOCKED, new Solutions.Answers<>(draws, samples), List.of());
     Loading load = Sketches.load(2500, 150, 7.5);
     assertThat(new HoldOuts().of(known, List.of(load)))
         .contains(

@@ -121,7 +121,8 @@ class ConstructsByHandTest {
             1.75,
             500,
             4);
-    FixedBone all = bone.with(new Beside(Optional.of(frame), List.of(lag), Optional.of(strut(180))));
+    FixedBone all =
+        bone.with(new Beside(Optional.of(frame), List.of(lag), Optional.of(strut(180))));
     assertThat(all.beside().fixator()).contains(frame);
     assertThat(all.beside().lags()).containsExactly(lag);
     assertThat(all.beside().onlay()).contains(strut(180));
