@@ -21,6 +21,7 @@ class CertainFaultsTest {
               "bLow", TestCards.limit("b", 1)));
 
   @SafeVarargs
+  @SuppressWarnings("varargs") // only read
   private static Map<String, Severity> certain(Map<String, Severity>... ways) {
     return new LinkedHashMap<>(new CertainFaults(CARD, List.of(ways)).byLimit());
   }
