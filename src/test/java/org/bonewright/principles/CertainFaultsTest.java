@@ -2,7 +2,6 @@ package org.bonewright.principles;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Nested;
@@ -20,10 +19,12 @@ class CertainFaultsTest {
               "aLower", TestCards.limit("a", 2),
               "bLow", TestCards.limit("b", 1)));
 
-  @SafeVarargs
-  @SuppressWarnings("varargs") // only read
-  private static Map<String, Severity> certain(Map<String, Severity>... ways) {
-    return new LinkedHashMap<>(new CertainFaults(CARD, List.of(ways)).byLimit());
+  private static Map<String, Severity> certain(Map<String, Severity> always) {
+    return certain(List.of(always));
+  }
+
+  private static Map<String, Severity> certain(List<Map<String, Severity>> ways) {
+    return new CertainFaults(CARD, ways).byLimit();
   }
 
   @Nested
@@ -33,8 +34,9 @@ class CertainFaultsTest {
     void is_certain_only_where_it_is_kept_in_no_way() {
       assertThat(
               certain(
-                  Map.of("aLow", Severity.MINOR, "bLow", Severity.MAJOR),
-                  Map.of("bLow", Severity.MAJOR)))
+                  List.of(
+                      Map.of("aLow", Severity.MINOR, "bLow", Severity.MAJOR),
+                      Map.of("bLow", Severity.MAJOR))))
           .isEqualTo(Map.of("bLow", Severity.MAJOR));
     }
 
@@ -42,8 +44,8 @@ class CertainFaultsTest {
     void counts_at_its_worst_grade_whichever_way_that_is() {
       Map<String, Severity> minor = Map.of("aLow", Severity.MINOR);
       Map<String, Severity> major = Map.of("aLow", Severity.MAJOR);
-      assertThat(certain(minor, major)).isEqualTo(major);
-      assertThat(certain(major, minor)).isEqualTo(major);
+      assertThat(certain(List.of(minor, major))).isEqualTo(major);
+      assertThat(certain(List.of(major, minor))).isEqualTo(major);
     }
 
     @Test

@@ -109,7 +109,8 @@ class DemandMakerTest {
                         JudgedByHand.card(density).title(),
                         " against ",
                         JudgedByHand.card(cortices).title(),
-                        ": the number on each side goes first"));
+                        ": the number on each side goes first")
+                    .containsOnlyOnce(" against "));
     assertThat(
             demands(unknown(hand().unmet(STAGE, density, Severity.MINOR), cortices, Severity.MAJOR))
                 .tensions())

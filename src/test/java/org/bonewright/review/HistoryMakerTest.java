@@ -74,6 +74,18 @@ class HistoryMakerTest {
     }
 
     @Test
+    void names_no_operation_before_one_that_met_it() {
+      assertThat(
+              history(
+                      three()
+                          .unmet("op-1", SPAN, Severity.CRITICAL)
+                          .met("op-2", SPAN)
+                          .unmet("op-3", SPAN, Severity.MAJOR))
+                  .neverAddressed())
+          .containsExactly(SPAN_TITLE + " (op-3)");
+    }
+
+    @Test
     void is_not_put_right_by_what_is_unknown() {
       assertThat(
               history(
@@ -111,7 +123,8 @@ class HistoryMakerTest {
       assertThat(
               history(
                       JudgedByHand.of(CaseText.plated().redone("plate-bent"))
-                          .unmet("plan-a/stage-1", SPAN, Severity.CRITICAL))
+                          .unmet("plan-a/stage-1", SPAN, Severity.CRITICAL)
+                          .unmet("plan-a", SPAN, Severity.CRITICAL))
                   .neverAddressed())
           .isEmpty();
     }
