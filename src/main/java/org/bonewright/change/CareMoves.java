@@ -116,11 +116,11 @@ final class CareMoves {
                         kg ->
                             Edit.of(
                                 stage,
-                                "load limited to at most "
+                                "load limited to "
                                     + kg
                                     + " kg for "
                                     + days / 7
-                                    + " weeks, and no more than planned",
+                                    + " weeks, or less where the plan says less",
                                 changed -> new LoadLimits(changed).lower(days, kg))));
   }
 

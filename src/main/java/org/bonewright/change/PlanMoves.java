@@ -56,7 +56,7 @@ final class PlanMoves {
         ? Stream.of(
             Edit.of(
                 plan,
-                "what would lead to acting again: " + String.join(", ", TRIGGERS),
+                "named beforehand what would lead to acting again: " + String.join(", ", TRIGGERS),
                 changed -> {
                   ArrayNode triggers = changed.putArray("triggers");
                   TRIGGERS.forEach(triggers::add);
@@ -69,7 +69,8 @@ final class PlanMoves {
         ? Stream.of(
             Edit.of(
                 plan,
-                "who reads the cultures on days 2, 7 and 14, and what follows if two grow alike",
+                "settled beforehand who reads the cultures on days 2, 7 and 14, and what follows if"
+                    + " two grow alike",
                 changed ->
                     changed.put(
                         RESULT_PATH,

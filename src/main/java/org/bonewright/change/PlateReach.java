@@ -34,7 +34,7 @@ final class PlateReach {
                                     + " longer by "
                                     + more
                                     + (more == 1 ? " hole" : " holes")
-                                    + " at each end, its end screws there",
+                                    + " at each end, its end screws moved out to the new ends",
                                 changed -> lengthen(changed, i, more))));
   }
 

@@ -66,12 +66,15 @@ final class Reasons {
           .findFirst()
           .map(Undrawn::words)
           .orElse(
-              "Neither the drawing nor the shelf has what it takes for: " + inWords(moves) + ".");
+              "It could not be drawn, since the plan has it already, the file lacks a number that it"
+                  + " takes, or the shelf has no such implant: "
+                  + inWords(moves)
+                  + ".");
     }
     long ways = offered.values().stream().mapToLong(Long::longValue).sum();
     String tried = inWords(moves.stream().filter(offered::containsKey).toList());
     return search.wasCut()
-        ? "Not all ways were tried: " + tried + "."
+        ? "The number of tries ran out before all ways were tried: " + tried + "."
         : ways
             + (ways == 1 ? " way was tried: " : " ways were tried: ")
             + tried

@@ -84,15 +84,17 @@ public final class ImprovementText {
               "",
               "NONE FOUND: "
                   + (walk.steps().isEmpty()
-                      ? "no step by the moves of the cards leaves less unmet."
-                      : "these steps go as far as the moves of the cards lead.")
-                  + " What stays is told below, with the reason.");
+                      ? "no step that could be drawn leaves less unmet."
+                      : "these steps lead as far as was found.")
+                  + " What stays unmet stands below, with the reason.");
     }
     page.hanging(
         "",
         counted(walk.judged(), "plan")
             + " judged in full"
-            + (walk.judged() >= walk.most() ? ", the limit" : "")
+            + (walk.judged() >= walk.most()
+                ? ", as many as were asked for; more may find more"
+                : "")
             + "; new implants from: "
             + walk.shelf()
             + ".");
@@ -140,8 +142,8 @@ public final class ImprovementText {
         .map(
             known ->
                 switch (known) {
-                  case NONE_SHORTER -> "No path of fewer moves does.";
-                  case SHORTER_MAY_EXIST -> "A shorter path may exist: not all were tried.";
+                  case NONE_SHORTER -> "Fewer steps do not.";
+                  case SHORTER_MAY_EXIST -> "Fewer may do: not all were tried.";
                 })
         .orElse("");
   }
@@ -204,7 +206,11 @@ public final class ImprovementText {
     row("holes drilled", before.holes(), after.holes(), "");
     row("length of nails", before.nailMm(), after.nailMm(), "mm");
     row("graft", before.graftMl(), after.graftMl(), "mL");
-    row("stripped", told(before.strippedPercent()), told(after.strippedPercent()), "%");
+    row(
+        "circumference stripped",
+        told(before.strippedPercent()),
+        told(after.strippedPercent()),
+        "%");
     row("load limited until day", before.limitedDays(), after.limitedDays(), "");
   }
 
@@ -273,8 +279,11 @@ public final class ImprovementText {
         "at worst "
             + (find.worst() == Severity.CRITICAL ? "CRITICAL" : find.worst().word())
             + ": "
-            + (find.canBeAnswered() ? find.question() : "the model is split: " + find.question())
-            + " Waits: "
+            + (find.canBeAnswered()
+                ? find.question() + " Needed for: "
+                : "no fact settles this, the computed samples are split: "
+                    + find.question()
+                    + " Concerns: ")
             + String.join("; ", titles)
             + ".");
   }

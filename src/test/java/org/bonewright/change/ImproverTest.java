@@ -216,7 +216,7 @@ class ImproverTest {
         .anySatisfy(
             stays -> {
               assertThat(stays.principle()).isEqualTo("plate-size-fits-bone");
-              assertThat(stays.why()).contains("nor the shelf", "a stronger plate");
+              assertThat(stays.why()).contains("the shelf has no such implant", "a stronger plate");
             });
     assertThat(walk.shelf()).isEqualTo("empty");
   }
@@ -227,7 +227,8 @@ class ImproverTest {
 
     assertThat(walk.judged()).isLessThanOrEqualTo(3);
     assertThat(walk.outcome()).isEqualTo(Improvement.Outcome.NONE);
-    assertThat(walk.unmet()).anyMatch(stays -> stays.why().startsWith("Not all ways were tried"));
+    assertThat(walk.unmet())
+        .anyMatch(stays -> stays.why().startsWith("The number of tries ran out"));
   }
 
   @Test
