@@ -89,7 +89,8 @@ final class LongestPlate {
             .allMatch(
                 reading ->
                     reading.equals(each.get(0))
-                        || reading instanceof Reading.None && each.get(0) instanceof Reading.None);
+                        || (reading instanceof Reading.None
+                            && each.get(0) instanceof Reading.None));
     if (alike) {
       return each.get(0);
     }
