@@ -22,8 +22,9 @@ final class NailLocking implements Measure {
         "nail-locking",
         "Mode of locking",
         Definition.words("static", "dynamic", "unlocked"),
-        "as stated; else unlocked where the nail has no bolt, dynamic where it has bolts at one end"
-            + " only, static or dynamic where it has bolts at both",
+        "as stated, as long as no bolt was taken out; else unlocked where the nail has no bolt,"
+            + " dynamic where it has bolts at one end only, static or dynamic where it has bolts at"
+            + " both",
         List.of("operations/fixation/locking", "operations/fixation/bolts"),
         "usual terms of nailing");
   }

@@ -48,7 +48,11 @@ class OpeningTest {
   void a_tilted_track_comes_out_farther_on_the_thicker_the_bone_is() {
     Track track = Drill.at(100, 30).tilted(45).track();
     List<Opening> open = Opening.of(track, new Dimension(20, 24, false, ""));
-    // tan 45 = 1
+    // tan 45 = 1; then less steep, 1 in 2
+    Track flat = Drill.at(100, 30).tilted(Math.toDegrees(Math.atan(0.5))).track();
+    Dimension out = Opening.of(flat, new Dimension(20, 24, false, "")).get(1).level();
+    assertThat(out.min()).isCloseTo(110, within(1e-9));
+    assertThat(out.max()).isCloseTo(112, within(1e-9));
     assertThat(open.get(1).level().min()).isCloseTo(120, within(1e-9));
     assertThat(open.get(1).level().max()).isCloseTo(124, within(1e-9));
     assertThat(open.get(1).direction().orElseThrow().degrees()).isEqualTo(210);
