@@ -14,7 +14,6 @@ import org.bonewright.bone.FractureZone;
 import org.bonewright.bone.PlacedPlate;
 import org.bonewright.bone.ledger.Bite;
 import org.bonewright.bone.ledger.Ledger;
-import org.bonewright.casefile.Answer;
 import org.bonewright.casefile.BoneName;
 import org.bonewright.casefile.LagScrew;
 import org.bonewright.casefile.Operation;
@@ -97,41 +96,9 @@ public final class Scene {
     return construct;
   }
 
-  /**
-   * Return the operation that set the fracture as it now stands: this one, if it put in a plate,
-   * nail or fixator or tells of a reduction; else the last one before it that did. Screws taken
-   * out, or graft alone, leave reduction and compression as they were. Where one after another does
-   * not say what it put in, either may have set it: then nothing but its name is returned.
-   */
+  /** Return the operation that set the fracture as it now stands; see {@link Fixing}. */
   public Operation fixing() {
-    return once("fixing", this::setFixing);
-  }
-
-  private Operation setFixing() {
-    List<Operation> all = subject.upToHere();
-    for (int i = all.size() - 1; i >= 0; i--) {
-      Operation operation = all.get(i);
-      Answer sets = sets(operation);
-      if (sets == Answer.UNKNOWN
-          && all.subList(0, i).stream().anyMatch(o -> sets(o) != Answer.NO)) {
-        return Operation.named(operation.id(), operation.day());
-      }
-      if (sets != Answer.NO) {
-        return operation;
-      }
-    }
-    return operation();
-  }
-
-  /** Return whether an operation set the fracture, as far as it says. */
-  private static Answer sets(Operation operation) {
-    if (operation.reduction().isPresent()) {
-      return Answer.YES;
-    }
-    return operation
-        .carriesMainImplant()
-        .map(main -> main ? Answer.YES : Answer.NO)
-        .orElse(Answer.UNKNOWN);
+    return once("fixing", () -> Fixing.in(subject.upToHere()));
   }
 
   /** Return whether what set the fracture is still to be done. */

@@ -24,7 +24,7 @@ class ZoneLengthTest {
           """
           pattern: 'transverse', zone: {fromMm: 179, toMm: 181}                   | 24 fact
           pattern: 'spiral', zone: {fromMm: 150, toMm: 210}                       | 60 fact
-          pattern: 'spiral', zone: {fromMm: {min: 165, max: 170}, toMm: {min: 190, max: 195}} | 24–30 fact, ask injury/zone
+          pattern: 'spiral', zone: {fromMm: {min: 165, max: 170}, toMm: {min: 190, max: 195}} | 21.6–30 assumed, ask injury/zone and bone/sections
           pattern: 'multifragmentary', zone: {fromMm: 179, toMm: 181}             | 2 fact
           pattern: 'wedge', zone: {fromMm: 160, toMm: {min: 190, max: 200}}       | 30–40 fact, ask injury/zone
           pattern: 'segmental-defect', zone: {fromMm: null, toMm: null, lengthMm: 35} | 35 fact
