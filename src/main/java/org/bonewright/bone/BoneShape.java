@@ -68,11 +68,13 @@ public final class BoneShape {
   }
 
   /**
-   * Return the diameter of the canal in mm at the middle of a zone; that of the isthmus where the
-   * level is not known.
+   * Return the diameter of the canal in mm at the middle of a zone; where the level is not known,
+   * from the isthmus to the widest measured section, ± 10 %.
    */
   public Dimension canalAt(FractureZone zone) {
-    return zone.centre().map(level -> over(level, this::canalAt)).orElseGet(this::isthmus);
+    return zone.centre()
+        .map(level -> over(level, this::canalAt))
+        .orElseGet(() -> canal.anywhere().map(isthmus()::or).orElseGet(this::isthmus));
   }
 
   /** Return the thickness of the cortex in mm somewhere between two levels in mm. */
@@ -125,14 +127,7 @@ public final class BoneShape {
    * the thickest, ± 10 %.
    */
   public Dimension outerAtShaft() {
-    List<Quantity> measured = outer.diameters();
-    if (measured.isEmpty()) {
-      return fromTable(typical.outer(), "outer diameter");
-    }
-    return Dimension.assumed(
-        measured.stream().mapToDouble(Quantity::min).min().orElseThrow() * 0.9,
-        measured.stream().mapToDouble(Quantity::max).max().orElseThrow() * 1.1,
-        "outer diameter of the measured sections ± 10 %");
+    return outer.anywhere().orElseGet(() -> fromTable(typical.outer(), "outer diameter"));
   }
 
   /**

@@ -45,9 +45,20 @@ record Measured(String what, List<Point> points) {
             .toList());
   }
 
-  /** Return the diameters in order of level. */
-  List<Quantity> diameters() {
-    return points.stream().map(Point::diameter).toList();
+  /**
+   * Return the diameter in mm where the level is not known: from the narrowest measured section to
+   * the widest, ± 10 %; empty where none was measured.
+   */
+  Optional<Dimension> anywhere() {
+    if (points.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Quantity> all = points.stream().map(Point::diameter).toList();
+    return Optional.of(
+        Dimension.assumed(
+            all.stream().mapToDouble(Quantity::min).min().orElseThrow() * LESS,
+            all.stream().mapToDouble(Quantity::max).max().orElseThrow() * MORE,
+            what + " of the measured sections ± 10 %"));
   }
 
   /** Return the diameter in mm at a level in mm; empty where none was measured. */

@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import org.bonewright.casefile.CaseFile;
 import org.bonewright.measures.Reading;
 import org.bonewright.measures.Scene;
@@ -56,17 +58,12 @@ public final class Judge {
     Map<String, List<Judgement>> bySubject = new LinkedHashMap<>();
     subjects.forEach(s -> bySubject.put(s.id(), new ArrayList<>()));
     for (int level = 1; level <= 2; level++) {
-      Map<String, List<Judgement>> sofar = copy(bySubject);
-      List<Pending> pending = new ArrayList<>();
-      for (Subject subject : subjects) {
-        List<Judgement> judged = known.get(subject.id());
-        for (Card card : rules.cards()) {
-          if (judged == null && card.level() == level && concerns(card, subject)) {
-            pending.add(pending(card, subject, scenes, new VerdictCounts(sofar)));
-          }
-        }
-      }
+      VerdictCounts counts = new VerdictCounts(copy(bySubject));
       int now = level;
+      List<Pending> pending =
+          ofEach(
+              subjects.stream().filter(subject -> !known.containsKey(subject.id())).toList(),
+              subject -> pending(now, subject, scenes, counts));
       known.values().stream()
           .flatMap(List::stream)
           .filter(j -> j.card().level() == now)
@@ -74,6 +71,30 @@ public final class Judge {
       settle(pending).forEach(j -> add(bySubject, j));
     }
     return new Raw(subjects, scenes, bySubject);
+  }
+
+  /**
+   * Return what comes of each subject, in the order of the subjects. They are looked at by several
+   * threads, but a plan and its last stage, which end in the same construct, by one: what it solved
+   * for one of them it need not solve again.
+   */
+  private static <T> List<T> ofEach(List<Subject> subjects, Function<Subject, List<T>> find) {
+    Map<String, List<Subject>> byConstruct = new LinkedHashMap<>();
+    for (Subject subject : subjects) {
+      byConstruct.computeIfAbsent(subject.operation().id(), id -> new ArrayList<>()).add(subject);
+    }
+    Map<String, List<T>> found = new ConcurrentHashMap<>();
+    byConstruct.values().parallelStream()
+        .forEach(together -> together.forEach(each -> found.put(each.id(), find.apply(each))));
+    return subjects.stream().flatMap(subject -> found.get(subject.id()).stream()).toList();
+  }
+
+  private List<Pending> pending(
+      int level, Subject subject, Map<String, Scene> scenes, VerdictCounts counts) {
+    return rules.cards().stream()
+        .filter(card -> card.level() == level && concerns(card, subject))
+        .map(card -> pending(card, subject, scenes, counts))
+        .toList();
   }
 
   private static Map<String, List<Judgement>> copy(Map<String, List<Judgement>> bySubject) {
@@ -142,7 +163,7 @@ public final class Judge {
       p.neighbours().values().forEach(all::addAll);
     }
     Verdicts verdicts = rules.rules().judge(all);
-    return pending.stream().map(p -> judgement(p, verdicts)).toList();
+    return pending.parallelStream().map(p -> judgement(p, verdicts)).toList();
   }
 
   /** What is only told is left out where it is not told, or there is nothing to tell. */

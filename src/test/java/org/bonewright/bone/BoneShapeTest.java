@@ -124,6 +124,18 @@ class BoneShapeTest {
       spans(three.outerAtShaft(), 18, 33);
       assertThat(three.outerAtShaft().assumed()).isTrue();
     }
+
+    @Test
+    void at_a_zone_it_is_that_of_its_middle_and_anything_where_the_level_is_unknown() {
+      BoneShape bone = humerus(section(100, 20, 8), section(200, 24, 12));
+      FractureZone at150 =
+          new FractureZone(Optional.empty(), Optional.of(new Dimension(150, 150, false, "")));
+      spans(bone.outerAt(at150), 22, 22);
+      spans(bone.canalAt(at150), 10, 10);
+      spans(bone.outerAt(FractureZone.UNKNOWN), 18, 26.4);
+      spans(bone.canalAt(FractureZone.UNKNOWN), 7.2, 13.2);
+      assertThat(bone.canalAt(FractureZone.UNKNOWN).assumed()).isTrue();
+    }
   }
 
   @Nested

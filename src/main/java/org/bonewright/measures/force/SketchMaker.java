@@ -41,7 +41,7 @@ final class SketchMaker {
       return Refused.outside("nothing holds the bone");
     }
     if (!scene.construct().known()) {
-      return untold(scene.read("main-implant-used").missing());
+      return untold(List.of(scene.missing("fixation", "Which implants are in the bone?")));
     }
     List<ExternalFixator> fixators = scene.construct().of(ExternalFixator.class);
     if (fixators.size() > 1) {

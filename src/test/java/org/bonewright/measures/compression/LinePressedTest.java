@@ -20,7 +20,7 @@ class LinePressedTest {
           compression: {method: 'clamp'}              | yes fact
           compression: {method: 'eccentric-screws'}   | yes fact
           compression: null                           | yes assumed
-          compression: null, concept: null            | unknown, ask op-1/compression/method
+          compression: null, concept: null            | no or yes fact, ask op-1/compression/method
           """)
   void follows_the_method(String stated, String reads) {
     CaseText text = CaseText.plated().at("/operations/0", "{" + stated + "}");

@@ -23,7 +23,7 @@ class PressedByPlateAloneTest {
           fixation: null                                              | unknown, ask op-1/fixation
           fixation: [{id: 'lag-1', kind: 'lag-screw'}]                | no fact
           compression: null                                           | no or yes assumed, ask op-1/compression/method
-          compression: null, concept: null                            | unknown, ask op-1/compression/method
+          compression: null, concept: null                            | no or yes fact, ask op-1/compression/method
           """)
   void follows_method_and_lag_screws(String stated, String reads) {
     CaseText text = CaseText.plated().at("/operations/0", "{" + stated + "}");

@@ -178,12 +178,12 @@ class LineMakerTest {
     }
 
     @Test
-    void may_be_anything_where_the_method_is_not_told() {
+    void may_be_anything_but_a_lag_screw_where_the_method_is_not_told_and_no_such_screw_is_there() {
       CaseText text =
           CaseText.plated()
               .at("/operations/0", "{compression: null, reduction: {gapFarMm: 0}}")
               .without("/operations/0/concept");
-      spans(line(text).pressed(), 0, 3000);
+      spans(line(text).pressed(), 0, 2000);
     }
 
     @Test
