@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import org.bonewright.casefile.CaseFile;
 import org.bonewright.measures.Reading;
@@ -79,14 +78,19 @@ public final class Judge {
    * for one of them it need not solve again.
    */
   private static <T> List<T> ofEach(List<Subject> subjects, Function<Subject, List<T>> find) {
-    Map<String, List<Subject>> byConstruct = new LinkedHashMap<>();
-    for (Subject subject : subjects) {
-      byConstruct.computeIfAbsent(subject.operation().id(), id -> new ArrayList<>()).add(subject);
+    Map<String, List<Integer>> byConstruct = new LinkedHashMap<>();
+    for (int place = 0; place < subjects.size(); place++) {
+      byConstruct
+          .computeIfAbsent(subjects.get(place).operation().id(), id -> new ArrayList<>())
+          .add(place);
     }
-    Map<String, List<T>> found = new ConcurrentHashMap<>();
-    byConstruct.values().parallelStream()
-        .forEach(together -> together.forEach(each -> found.put(each.id(), find.apply(each))));
-    return subjects.stream().flatMap(subject -> found.get(subject.id()).stream()).toList();
+    return byConstruct.values().parallelStream()
+        .flatMap(
+            together ->
+                together.stream().map(place -> Map.entry(place, find.apply(subjects.get(place)))))
+        .sorted(Map.Entry.comparingByKey())
+        .flatMap(found -> found.getValue().stream())
+        .toList();
   }
 
   private List<Pending> pending(
