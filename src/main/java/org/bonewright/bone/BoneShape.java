@@ -64,7 +64,12 @@ public final class BoneShape {
    * level is not known.
    */
   public Dimension outerAt(FractureZone zone) {
-    return zone.centre().map(this::outerAt).orElseGet(this::outerAtShaft);
+    return outerAt(zone.centre());
+  }
+
+  /** Return the outer diameter in mm at a level, where that is known; else of the whole shaft. */
+  public Dimension outerAt(Optional<Dimension> level) {
+    return level.map(at -> outerAt(at)).orElseGet(this::outerAtShaft);
   }
 
   /**

@@ -78,6 +78,11 @@ public record Dimension(double min, double max, boolean assumed, String basis) {
     return new Dimension(from, to, assumed || other.assumed, basis);
   }
 
+  /** Return the range with nought in place of what lies below it. */
+  public Dimension notBelowZero() {
+    return new Dimension(Math.max(0, min), Math.max(0, max), assumed, basis);
+  }
+
   /** Return the range moved by {@code by}. */
   public Dimension plus(double by) {
     return new Dimension(min + by, max + by, assumed, basis);

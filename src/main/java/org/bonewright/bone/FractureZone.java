@@ -18,7 +18,7 @@ public record FractureZone(Optional<Dimension> length, Optional<Dimension> centr
   public static FractureZone of(Zone zone) {
     Optional<Dimension> from = zone.fromMm().map(q -> Dimension.stated(q, "zone stated"));
     Optional<Dimension> to = zone.toMm().map(q -> Dimension.stated(q, "zone stated"));
-    Optional<Dimension> between = from.flatMap(a -> to.map(b -> notBelowZero(b.minus(a))));
+    Optional<Dimension> between = from.flatMap(a -> to.map(b -> b.minus(a).notBelowZero()));
     Optional<Dimension> length =
         zone.lengthMm().map(q -> Dimension.stated(q, "zone stated")).or(() -> between);
     Optional<Dimension> centre = from.flatMap(a -> to.map(b -> half(a.plus(b))));
@@ -32,9 +32,5 @@ public record FractureZone(Optional<Dimension> length, Optional<Dimension> centr
 
   private static Dimension half(Dimension sum) {
     return new Dimension(sum.min() / 2, sum.max() / 2, sum.assumed(), sum.basis());
-  }
-
-  private static Dimension notBelowZero(Dimension d) {
-    return new Dimension(Math.max(0, d.min()), Math.max(0, d.max()), d.assumed(), d.basis());
   }
 }

@@ -2,7 +2,6 @@ package org.bonewright.change;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -123,22 +122,24 @@ final class Search {
    * can be drawn, then the gravest, then what is soon tried.
    */
   private List<Place> inOrder(Node at) {
-    Map<Place, Integer> ways = new HashMap<>();
-    List<Place> grave = places.grave(at.judged());
-    grave.forEach(place -> ways.put(place, offered(at, place).size()));
-    return grave.stream()
+    return places.grave(at.judged()).stream()
+        .map(place -> new Ways(place, offered(at, place)))
         .sorted(
-            Comparator.comparing((Place place) -> failed.contains(place))
-                .thenComparing(place -> !isAnsweredByStages(at, place))
-                .thenComparing(place -> places.isCritical(at.judged(), place) ? 0 : 1)
-                .thenComparing(place -> ways.getOrDefault(place, 0)))
+            Comparator.comparing((Ways ways) -> failed.contains(ways.place()))
+                .thenComparing(ways -> !ways.haveStages())
+                .thenComparing(ways -> places.isCritical(at.judged(), ways.place()) ? 0 : 1)
+                .thenComparing(ways -> ways.options().size()))
+        .map(Ways::place)
         .toList();
   }
 
-  private boolean isAnsweredByStages(Node at, Place place) {
-    return concernsInfection(place)
-        && offered(at, place).stream()
-            .anyMatch(option -> option.move().equals(InfectionStages.MOVE));
+  /** What can be drawn for a place. */
+  private record Ways(Place place, List<Option> options) {
+
+    /** Return whether a plan against infection is among them. */
+    boolean haveStages() {
+      return options.stream().anyMatch(option -> option.move().equals(InfectionStages.MOVE));
+    }
   }
 
   /**

@@ -1,13 +1,8 @@
 package org.bonewright.measures;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.SortedSet;
-import java.util.TreeSet;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.bonewright.bone.Dimension;
 import org.bonewright.bone.PlacedPlate;
@@ -94,49 +89,13 @@ final class LongestPlate {
     if (alike) {
       return each.get(0);
     }
-    Set<MissingFact> asked =
-        each.stream()
-            .flatMap(reading -> reading.missing().stream())
-            .collect(Collectors.toCollection(LinkedHashSet::new));
-    asked.addAll(lengths);
-    List<MissingFact> missing = List.copyOf(asked);
+    MissingFact[] which = lengths.toArray(MissingFact[]::new);
     if (each.stream().allMatch(Reading.Amount.class::isInstance)) {
-      return amount(each.stream().map(Reading.Amount.class::cast).toList(), missing);
+      return Reading.Amount.oneOf(each.stream().map(Reading.Amount.class::cast).toList(), which);
     }
     if (each.stream().allMatch(Reading.Word.class::isInstance)) {
-      return word(each.stream().map(Reading.Word.class::cast).toList(), missing);
+      return Reading.Word.oneOf(each.stream().map(Reading.Word.class::cast).toList(), which);
     }
-    return new Reading.Unknown(missing);
-  }
-
-  private static Reading amount(List<Reading.Amount> each, List<MissingFact> missing) {
-    return new Reading.Amount(
-        each.stream().mapToDouble(Reading.Amount::min).min().orElseThrow(),
-        each.stream().mapToDouble(Reading.Amount::max).max().orElseThrow(),
-        kind(each.stream().map(Reading.Amount::kind)),
-        either(each),
-        missing);
-  }
-
-  private static Reading word(List<Reading.Word> each, List<MissingFact> missing) {
-    SortedSet<String> possible =
-        each.stream()
-            .flatMap(word -> word.possible().stream())
-            .collect(Collectors.toCollection(TreeSet::new));
-    return new Reading.Word(
-        possible, kind(each.stream().map(Reading.Word::kind)), either(each), missing);
-  }
-
-  private static Kind kind(Stream<Kind> kinds) {
-    List<Kind> all = kinds.toList();
-    return all.contains(Kind.ASSUMED) ? Kind.ASSUMED : all.get(0);
-  }
-
-  private static String either(List<? extends Reading> each) {
-    return each.stream()
-        .map(Reading::working)
-        .filter(working -> !working.isEmpty())
-        .distinct()
-        .collect(Collectors.joining(", or "));
+    return new Reading.Unknown(Reading.missingOf(each, which));
   }
 }

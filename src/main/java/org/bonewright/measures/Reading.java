@@ -1,7 +1,5 @@
 package org.bonewright.measures;
 
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.SortedSet;
@@ -56,23 +54,16 @@ public sealed interface Reading {
      * @param several one at least
      * @param which what would settle which it is; asked for only where they differ
      */
-    public static Amount oneOf(List<Amount> several, MissingFact which) {
+    public static Amount oneOf(List<Amount> several, MissingFact... which) {
       double min = several.stream().mapToDouble(Amount::min).min().orElseThrow();
       double max = several.stream().mapToDouble(Amount::max).max().orElseThrow();
       boolean differ = several.stream().anyMatch(one -> one.min() != min || one.max() != max);
-      Set<MissingFact> missing = new LinkedHashSet<>();
-      several.forEach(one -> missing.addAll(one.missing()));
-      if (differ) {
-        missing.add(which);
-      }
       return new Amount(
           min,
           max,
-          several.stream().anyMatch(one -> one.kind() == Kind.ASSUMED)
-              ? Kind.ASSUMED
-              : several.get(0).kind(),
-          several.stream().map(Amount::working).distinct().collect(Collectors.joining(", or ")),
-          List.copyOf(missing));
+          kindOf(several.stream().map(Amount::kind)),
+          either(several),
+          missingOf(several, differ ? which : new MissingFact[0]));
     }
 
     /** 16.1 − 14.6 must not lie above a limit of 1.5: beyond the ninth decimal nothing is meant. */
@@ -178,6 +169,23 @@ public sealed interface Reading {
       missing = List.copyOf(missing);
     }
 
+    /**
+     * Return the word that is one of several, nobody knows which.
+     *
+     * @param several one at least
+     * @param which what would settle which it is; asked for only where they differ
+     */
+    public static Word oneOf(List<Word> several, MissingFact... which) {
+      SortedSet<String> all = new TreeSet<>();
+      several.forEach(one -> all.addAll(one.possible()));
+      boolean differ = several.stream().anyMatch(one -> !one.possible().equals(all));
+      return new Word(
+          all,
+          kindOf(several.stream().map(Word::kind)),
+          either(several),
+          missingOf(several, differ ? which : new MissingFact[0]));
+    }
+
     @Override
     public String shown() {
       return String.join(" or ", possible);
@@ -266,9 +274,28 @@ public sealed interface Reading {
 
   /** Return the union of what several readings miss, in order, each once. */
   static List<MissingFact> missingOf(Reading... readings) {
-    return new ArrayList<>(
-        Stream.of(readings)
-            .flatMap(reading -> reading.missing().stream())
-            .collect(Collectors.toCollection(LinkedHashSet::new)));
+    return missingOf(List.of(readings));
+  }
+
+  /** Return the union of what several readings miss, and of more, in order, each once. */
+  static List<MissingFact> missingOf(List<? extends Reading> readings, MissingFact... more) {
+    return Stream.concat(
+            readings.stream().flatMap(reading -> reading.missing().stream()), Stream.of(more))
+        .distinct()
+        .toList();
+  }
+
+  /** What is one of several rests on an assumption where any of them does. */
+  private static Kind kindOf(Stream<Kind> kinds) {
+    List<Kind> all = kinds.toList();
+    return all.contains(Kind.ASSUMED) ? Kind.ASSUMED : all.get(0);
+  }
+
+  private static String either(List<? extends Reading> several) {
+    return several.stream()
+        .map(Reading::working)
+        .filter(working -> !working.isEmpty())
+        .distinct()
+        .collect(Collectors.joining(", or "));
   }
 }

@@ -68,11 +68,7 @@ final class BiteMaker {
   }
 
   private Dimension outer() {
-    return screw
-        .level()
-        .filter(level -> levelsOfBone)
-        .map(bone::outerAt)
-        .orElseGet(bone::outerAtShaft);
+    return bone.outerAt(screw.level().filter(level -> levelsOfBone));
   }
 
   private boolean allMet() {

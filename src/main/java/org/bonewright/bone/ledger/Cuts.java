@@ -208,8 +208,7 @@ public final class Cuts {
     Dimension left = to.minus(from);
     Dimension sum = from.plus(to);
     return new FractureZone(
-        Optional.of(
-            new Dimension(Math.max(0, left.min()), Math.max(0, left.max()), assumed, left.basis())),
+        Optional.of(left.notBelowZero()),
         Optional.of(new Dimension(sum.min() / 2, sum.max() / 2, assumed, sum.basis())));
   }
 
@@ -218,16 +217,11 @@ public final class Cuts {
     Dimension cut = new Dimension(0, 0, false, "");
     Dimension closed = cut;
     for (Cut each : cuts) {
-      cut = cut.plus(notBelowZero(each.to().minus(each.from())));
+      cut = cut.plus(each.to().minus(each.from()).notBelowZero());
       closed = closed.plus(each.closed());
     }
-    Dimension beside = notBelowZero(zone.minus(cut));
-    Dimension open = notBelowZero(cut.minus(closed));
+    Dimension beside = zone.minus(cut).notBelowZero();
+    Dimension open = cut.minus(closed).notBelowZero();
     return beside.plus(open).because("zone and resection stated");
-  }
-
-  private static Dimension notBelowZero(Dimension length) {
-    return new Dimension(
-        Math.max(0, length.min()), Math.max(0, length.max()), length.assumed(), length.basis());
   }
 }

@@ -168,11 +168,7 @@ final class ScrewCredit {
   }
 
   private Dimension outer(Bite bite) {
-    return scene
-        .ledger()
-        .levelOnBone(bite.track())
-        .map(scene.bone()::outerAt)
-        .orElseGet(() -> scene.bone().outerAtShaft());
+    return scene.bone().outerAt(scene.ledger().levelOnBone(bite.track()));
   }
 
   private Optional<Dimension> cortex(Bite bite) {

@@ -28,8 +28,8 @@ record EndToEnd(PlateEnds plate, Riser riser) {
 
   /** Return gap or overlap in diameters of the bone at the plate's end. */
   Dimension inDiameters(Scene scene) {
-    Dimension gap = notBelowZero(gap());
-    Dimension overlap = notBelowZero(overlapped());
+    Dimension gap = gap().notBelowZero();
+    Dimension overlap = overlapped().notBelowZero();
     Dimension distance = apart() ? gap : overlap() ? overlap : gap.or(overlap);
     return distance.over(outer(scene));
   }
@@ -68,9 +68,5 @@ record EndToEnd(PlateEnds plate, Riser riser) {
         Math.min(one.max(), other.max()),
         one.assumed() || other.assumed(),
         "");
-  }
-
-  private static Dimension notBelowZero(Dimension d) {
-    return new Dimension(Math.max(0, d.min()), Math.max(0, d.max()), d.assumed(), d.basis());
   }
 }

@@ -75,7 +75,7 @@ record Fragments(Dimension near, Dimension far, Set<HoleSide> shorter) {
 
   private static Dimension shaft(Dimension fragment, Dimension metaphysis) {
     Dimension left = fragment.minus(metaphysis);
-    return new Dimension(Math.max(0, left.min()), Math.max(0, left.max()), left.assumed(), "");
+    return left.notBelowZero().because("");
   }
 
   /** As long as it is wide; the width stated is that of the end nearest the zone. */

@@ -102,11 +102,7 @@ record Holes(Scene scene, List<OldTrack> all) {
 
   /** Return the outer diameter of the bone at a hole, mm. */
   Dimension outer(Track hole) {
-    return scene
-        .ledger()
-        .levelOnBone(hole)
-        .map(scene.bone()::outerAt)
-        .orElseGet(() -> scene.bone().outerAtShaft());
+    return scene.bone().outerAt(scene.ledger().levelOnBone(hole));
   }
 
   /** Return which share of the bone a hole takes: diameter / outer diameter. */

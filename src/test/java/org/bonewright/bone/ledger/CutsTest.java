@@ -2,42 +2,24 @@ package org.bonewright.bone.ledger;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.bonewright.bone.ledger.Cutting.NO_GAP;
+import static org.bonewright.bone.ledger.Cutting.cuts;
+import static org.bonewright.bone.ledger.Cutting.operation;
+import static org.bonewright.bone.ledger.Cutting.piece;
 
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
-import java.util.stream.IntStream;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.bonewright.bone.Dimension;
 import org.bonewright.bone.FractureZone;
-import org.bonewright.casefile.CaseText;
 import org.bonewright.casefile.Operation;
 
 /** Levels before and after pieces of bone are cut out; operation 0 never cuts. */
 class CutsTest {
-
-  private static final String NO_GAP = "gapNearMm: 0, gapFarMm: 0";
-
-  private static Operation operation(String resections, String reduction) {
-    return CaseText.bare()
-        .at("/operations/0", "{resection: [" + resections + "], reduction: {" + reduction + "}}")
-        .operation();
-  }
-
-  private static String piece(String from, String to) {
-    return "{fromMm: " + from + ", toMm: " + to + "}";
-  }
-
-  private static Cuts cuts(Operation... later) {
-    Operation first = operation("", NO_GAP);
-    return Cuts.of(
-        IntStream.rangeClosed(0, later.length)
-            .mapToObj(i -> new Step(i == 0 ? first : later[i - 1], Optional.empty()))
-            .toList());
-  }
 
   private static void moves(Cuts cuts, int upTo, double level, double min, double max) {
     Dimension now = cuts.moved(Drill.exactly(level), 0, upTo).orElseThrow();

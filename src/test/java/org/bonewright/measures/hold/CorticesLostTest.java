@@ -15,23 +15,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 class CorticesLostTest {
 
   private static final String PLATE = "/operations/0/fixation/0";
-  private static final String STAGE_PLATE = "/plans/0/stages/0/fixation/0";
 
   private static CaseText again(double firstHole, String screw) {
-    return CaseText.plated()
-        .at(
-            "/bone",
-            "{sections: [{atMm: 10, outerMm: 24, canalMm: 14},"
-                + " {atMm: 350, outerMm: 24, canalMm: 14}]}")
-        .at(PLATE, "{place: {firstHoleMm: 108}}")
-        .redone("no-union-metal-intact")
-        .at(
-            STAGE_PLATE,
-            "{place: {firstHoleMm: "
-                + firstHole
-                + "}, screws: [{at: [1, 3, 5, 6, 8, 10], type: 'cortical', "
-                + screw
-                + "}]}");
+    return ScrewCreditTest.again(
+        firstHole, "{at: [1, 3, 5, 6, 8, 10], type: 'cortical', " + screw + "}");
   }
 
   @ParameterizedTest(name = "{0} mm beside, {1}: held {2}, lost {3}")

@@ -18,7 +18,10 @@ class ScrewCreditTest {
   private static final String PLATE = "/operations/0/fixation/0";
   private static final String STAGE_PLATE = "/plans/0/stages/0/fixation/0";
 
-  private static CaseText again(double firstHole, String rows) {
+  /**
+   * Return the case with the plate laid again, its first hole at a level in mm, with these rows.
+   */
+  static CaseText again(double firstHole, String rows) {
     return CaseText.plated()
         .at(
             "/bone",
